@@ -1,0 +1,13 @@
+export {
+  duties,
+  dutyName,
+  frameMaterialName,
+  frameMaterials,
+  planeName,
+  planes,
+  revealFormName,
+  revealForms,
+  sideName,
+  sides,
+} from './kinds'
+export type { Duty, FrameMaterial, Plane, RevealForm, Side } from './kinds'

@@ -1,0 +1,1 @@
+export type { Face, JointState, Section, Seen } from './section'

@@ -1,0 +1,6 @@
+export { around, bandOf, exactly, isInside, marginOf, sameLength_mm } from './band'
+export type { Band, Bounds } from './band'
+export { ok, refused } from './result'
+export type { Problem, Result } from './result'
+export { unitSign, units } from './unit'
+export type { Unit } from './unit'

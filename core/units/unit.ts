@@ -1,0 +1,25 @@
+import { type Words, same, words } from '../words'
+
+/** Every quantity of the model is kept in one of these units, whatever was typed. */
+export const units = [
+  'mm', 'm', 'deg', 'pct', 'C', 'K', 'Pa', 'N', 'one', 'W_mK', 'mm_m', 'W_m2K', 'm2K_W', 'W_m',
+] as const // prettier-ignore
+export type Unit = (typeof units)[number]
+
+/** How a unit is written after its number. */
+export const unitSign: Readonly<Record<Unit, Words>> = {
+  mm: same('mm'),
+  m: same('m'),
+  deg: same('°'),
+  pct: same('%'),
+  C: same('°C'),
+  K: same('K'),
+  Pa: same('Pa'),
+  N: same('N'),
+  one: words('', ''),
+  W_mK: same('W/(m·K)'),
+  mm_m: same('mm/m'),
+  W_m2K: same('W/(m²·K)'),
+  m2K_W: same('m²·K/W'),
+  W_m: same('W/m'),
+}

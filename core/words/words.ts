@@ -1,0 +1,34 @@
+/** The languages of the window. Sheets may carry further ones as overlays. */
+export const languages = ['en', 'de'] as const
+export type Language = (typeof languages)[number]
+
+/** What the program says, in every language of the window. Core speaks; the window and the sheets choose. */
+export type Words = Readonly<Record<Language, string>>
+
+/** A list that is never empty. */
+export type Some<T> = readonly [T, ...T[]]
+
+/** Words from a pair, in the order of `languages`. */
+export const words = (en: string, de: string): Words => ({ en, de })
+
+/** The same text in every language: numbers, symbols, names that nobody translates. */
+export const same = (text: string): Words => ({ en: text, de: text })
+
+/** Puts values into words: `{0}` is replaced by the first value, and so on. A value may itself be words. */
+export const filled = (it: Words, ...values: readonly (Words | string)[]): Words => {
+  const put = (language: Language) =>
+    it[language].replace(/\{(\d)\}/g, (_, at: string) => {
+      const value = values[Number(at)]
+      return value === undefined ? '' : typeof value === 'string' ? value : value[language]
+    })
+  return { en: put('en'), de: put('de') }
+}
+
+/** A list in a sentence: "a, b and c". */
+export const listed = (items: readonly Words[]): Words => ({
+  en: joined(items.map(it => it.en), 'and'),
+  de: joined(items.map(it => it.de), 'und'),
+})
+
+const joined = (items: readonly string[], and: string): string =>
+  items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} ${and} ${items[items.length - 1] ?? ''}`
