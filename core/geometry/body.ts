@@ -7,8 +7,7 @@ export type Id = string
 export type Vented = 'closed' | 'slightly' | 'open'
 
 export type Fill =
-  | { readonly kind: 'material'; readonly material: Id }
-  | { readonly kind: 'air'; readonly vented: Vented }
+  { readonly kind: 'material'; readonly material: Id } | { readonly kind: 'air'; readonly vented: Vented }
 
 /** A flat body of one filling. `part` names what it belongs to in the model. */
 export type Region = {

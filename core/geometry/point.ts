@@ -8,4 +8,7 @@ export type Outline = readonly Point[]
 export const grid_mm = 1e-4
 
 /** The nearest point of the grid. */
-export const onGrid = ([x, y]: Point): Point => [Math.round(x / grid_mm) * grid_mm, Math.round(y / grid_mm) * grid_mm]
+export const onGrid = ([x, y]: Point): Point => [
+  Math.round(x / grid_mm) * grid_mm,
+  Math.round(y / grid_mm) * grid_mm,
+]

@@ -32,4 +32,5 @@ export const marginOf = (actual: Band, required: Bounds): number =>
 export const sameLength_mm = 1e-6
 
 /** Whether a band lies inside bounds, ends included. */
-export const isInside = (actual: Band, required: Bounds): boolean => marginOf(actual, required) >= -sameLength_mm
+export const isInside = (actual: Band, required: Bounds): boolean =>
+  marginOf(actual, required) >= -sameLength_mm

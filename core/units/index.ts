@@ -2,5 +2,7 @@ export { around, bandOf, exactly, isInside, marginOf, sameLength_mm } from './ba
 export type { Band, Bounds } from './band'
 export { ok, refused } from './result'
 export type { Problem, Result } from './result'
+export { assumed, bases, basisName, measured, specified, stated } from './stated'
+export type { Basis, Stated } from './stated'
 export { unitSign, units } from './unit'
 export type { Unit } from './unit'

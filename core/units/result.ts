@@ -6,12 +6,14 @@ export type Problem = { readonly at: string; readonly say: Words; readonly allow
 
 /** The answer to an input: a value, or every problem that was found. */
 export type Result<T> =
-  | { readonly ok: true; readonly value: T }
-  | { readonly ok: false; readonly problems: Some<Problem> }
+  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problems: Some<Problem> }
 
 export const ok = <T>(value: T): Result<T> => ({ ok: true, value })
 
-export const refused = (first: Problem, ...more: readonly Problem[]): { readonly ok: false; readonly problems: Some<Problem> } => ({
+export const refused = (
+  first: Problem,
+  ...more: readonly Problem[]
+): { readonly ok: false; readonly problems: Some<Problem> } => ({
   ok: false,
   problems: [first, ...more],
 })

@@ -26,9 +26,17 @@ export const filled = (it: Words, ...values: readonly (Words | string)[]): Words
 
 /** A list in a sentence: "a, b and c". */
 export const listed = (items: readonly Words[]): Words => ({
-  en: joined(items.map(it => it.en), 'and'),
-  de: joined(items.map(it => it.de), 'und'),
+  en: joined(
+    items.map(it => it.en),
+    'and',
+  ),
+  de: joined(
+    items.map(it => it.de),
+    'und',
+  ),
 })
 
 const joined = (items: readonly string[], and: string): string =>
-  items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} ${and} ${items[items.length - 1] ?? ''}`
+  items.length < 2
+    ? items.join('')
+    : `${items.slice(0, -1).join(', ')} ${and} ${items[items.length - 1] ?? ''}`

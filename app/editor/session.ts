@@ -1,0 +1,52 @@
+import type { Edit, Project } from '../../core/detail'
+import type { Id } from '../../core/geometry'
+import type { Side } from '../../core/kinds'
+import type { Problem } from '../../core/units'
+import type { Some, Words } from '../../core/words'
+
+/** A state of the work that undo can come back to. */
+export type Step = { readonly project: Project; readonly selection: readonly Id[]; readonly says: Words }
+
+/** Which cut of which opening is on the board, and how it is looked at. */
+export type View = {
+  readonly opening: Id
+  readonly side: Side
+  /** model point in the middle of the board; absent: fit the whole */
+  readonly at?: readonly [x_mm: number, y_mm: number]
+  /** screen pixels per model millimetre at device ratio 1; absent: fit the whole */
+  readonly zoom?: number
+}
+
+/**
+ * All that the editor knows, in one immutable value. Everything else is derived from it.
+ * `revision` names the model that an answer belongs to: an answer to an older one is shown as such, never as fresh.
+ */
+export type Session = {
+  readonly project: Project
+  readonly revision: number
+  readonly savedRevision: number
+  readonly selection: readonly Id[]
+  readonly view: View
+  readonly past: readonly Step[]
+  readonly future: readonly Step[]
+  /** while something is dragged: the state before it began */
+  readonly gesture?: { readonly before: Step }
+}
+
+/** Everything that can be done to a session. `preview` is a step of a gesture; `settle` makes the gesture one undo step. */
+export type Action =
+  | { readonly kind: 'edit'; readonly edits: Some<Edit>; readonly says: Words }
+  | { readonly kind: 'preview'; readonly edits: Some<Edit>; readonly says: Words }
+  | { readonly kind: 'settle' | 'abandon' | 'undo' | 'redo' | 'saved' }
+  | { readonly kind: 'select'; readonly parts: readonly Id[] }
+  | { readonly kind: 'look'; readonly view: Partial<View> }
+  | { readonly kind: 'open'; readonly project: Project }
+
+/** Applies an action. A refused edit leaves the session as it was and says every problem. */
+export type Dispatch = (
+  session: Session,
+  action: Action,
+) => { readonly session: Session; readonly problems: readonly Problem[] }
+
+/** What a worker answers (heat, vapour, proposals), with the revision that was asked about. */
+export type Answer<T> = { readonly revision: number; readonly value: T }

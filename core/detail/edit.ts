@@ -1,0 +1,39 @@
+import type { z } from 'zod'
+import type { Id } from '../geometry'
+import type { Plane } from '../kinds'
+import type { Result, Stated } from '../units'
+import type { FieldAt } from './field'
+import type { Project } from './model'
+
+/** Every change of a project, as data. A plain value goes through `state`; the others change structure. */
+export interface Edits {
+  /** states a value, or takes the statement back */
+  state: { readonly at: FieldAt; readonly to: Stated<number | string> | undefined }
+  /** makes an assumed value a specified one */
+  confirm: { readonly at: FieldAt }
+  /** puts a new seal of a kind into a plane of a joint */
+  fill: { readonly joint: Id; readonly plane: Plane; readonly seal: string }
+  /** puts a seal in the place of another, in the same plane */
+  replace: { readonly part: Id; readonly seal: string }
+  /** inserts a layer into a wall: before a layer, or at the inside */
+  insert: { readonly into: Id; readonly before?: Id; readonly material: Id; readonly thickness_mm: number }
+  /** takes a layer or a seal out */
+  remove: { readonly part: Id }
+  /** moves a layer before another of the same wall, or to the inside */
+  move: { readonly part: Id; readonly before?: Id }
+  'choose-practice': { readonly practice: string }
+  'choose-profile': { readonly frame: Id; readonly profile: string }
+  'choose-wall': { readonly opening: Id; readonly wall: Id }
+}
+export type EditOf<K extends keyof Edits> = { readonly kind: K } & Edits[K]
+export type Edit = { [K in keyof Edits]: EditOf<K> }[keyof Edits]
+
+/** One kind of edit, in one file: how it looks in data, and what it makes of a project. */
+export type EditKind<K extends keyof Edits> = {
+  readonly kind: K
+  readonly schema: z.ZodType<EditOf<K>>
+  readonly apply: (project: Project, edit: EditOf<K>) => Result<Project>
+}
+
+/** The list of all kinds: a kind without its file does not compile. */
+export type EditKinds = { readonly [K in keyof Edits]: EditKind<K> }

@@ -1,0 +1,105 @@
+import type { Id } from '../geometry'
+import type { Duty, FrameMaterial, RevealForm, Side } from '../kinds'
+import type { OwnRow } from '../practice'
+import type { AnySeal } from '../seals'
+import type { Stated } from '../units'
+import type { Some } from '../words'
+import type { Material } from '../materials'
+
+/** A layer of a wall, with its duties. Layers are listed from outside to inside. */
+export type Layer = {
+  readonly id: Id
+  readonly material: Id
+  readonly thickness_mm: Stated<number>
+  readonly duties: readonly Duty[]
+}
+
+/** A wall and how it receives a frame: the reveal belongs to the wall. */
+export type Wall = {
+  readonly id: Id
+  readonly name: string
+  readonly layers: Some<Layer>
+  readonly reveal: {
+    readonly form: RevealForm
+    /** how far insulation (or what stands before the frame) covers the frame, in the plane of the wall */
+    readonly cover_mm: Stated<number>
+    /** thickness of the inside finish on the flank of the reveal */
+    readonly lining_mm: Stated<number>
+  }
+}
+
+/** A frame type: which profile, of what, moving how. */
+export type Frame = {
+  readonly id: Id
+  readonly name: string
+  /** outlines of frame, sash and glazing: an entry of the profiles that the program knows */
+  readonly profile: string
+  readonly material: FrameMaterial
+  /** change of length in one direction from the installed length; absent: the trade value of the material */
+  readonly movement_mm_m?: Stated<number>
+}
+
+/** A type of joint, shared by any number of openings: how wide it is meant to be, and its seals from outside to inside. */
+export type Joint = {
+  readonly id: Id
+  readonly name: string
+  readonly planned_mm: Stated<number>
+  /** how far the built width may be off the planned one, each way */
+  readonly tolerance_mm: Stated<number>
+  readonly seals: readonly AnySeal[]
+}
+
+/** A stretch of one side of an opening with its own joint. */
+export type Zone = { readonly id: Id; readonly joint: Id; readonly to_mm: number }
+
+/** How the frame is held in the wall. */
+export type Fixing = {
+  readonly id: Id
+  readonly kind: 'frame-screw'
+  readonly diameter_mm: Stated<number>
+  readonly embedment_mm: Stated<number>
+  /** distance of the screw axis from the outer face of the frame */
+  readonly axis_mm: Stated<number>
+}
+
+/** One opening: a wall and a frame put together, with a joint along each side. */
+export type Opening = {
+  readonly id: Id
+  readonly name: string
+  readonly wall: Id
+  readonly frame: Id
+  readonly width_mm: Stated<number>
+  readonly height_mm: Stated<number>
+  /** from the outer face of the bearing layer to the outer face of the frame, inward positive */
+  readonly position_mm: Stated<number>
+  readonly fixing?: Fixing
+  readonly sides: Readonly<Record<Side, Some<Zone>>>
+}
+
+/** What identifies the file's format. */
+export type FormatTag = {
+  readonly name: 'jambwright'
+  readonly version: number
+  readonly readableFrom: number
+}
+
+/** The whole design: flat tables joined by id. Planned, surveyed and as built are never one value overwritten. */
+export type Project = {
+  readonly format: FormatTag
+  readonly title: {
+    readonly name: string
+    readonly office: string
+    readonly author: string
+    readonly place: string
+    readonly number: string
+    readonly note: string
+  }
+  readonly practice: { readonly id: string; readonly edition: string; readonly own: readonly OwnRow[] }
+  /** the number that the next part gets */
+  readonly next: number
+  readonly materials: Readonly<Record<Id, Material>>
+  readonly walls: Readonly<Record<Id, Wall>>
+  readonly frames: Readonly<Record<Id, Frame>>
+  readonly joints: Readonly<Record<Id, Joint>>
+  readonly openings: Readonly<Record<Id, Opening>>
+}

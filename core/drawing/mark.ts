@@ -1,0 +1,100 @@
+import type { FieldAt } from '../detail'
+import type { Id, Outline, Point } from '../geometry'
+import type { Language, Some, Words } from '../words'
+
+type Drawn = { readonly layer: Layer; readonly part?: Id }
+type Ink = Drawn & { readonly pen: Pen }
+
+/** Groups of a drawing that can be shown or hidden together; a DXF makes layers of them. */
+export const layers = [
+  'fabric', 'parts', 'sealing', 'hatch', 'tint', 'seen', 'sizes', 'numbers', 'words', 'isotherms', 'sheet',
+] as const // prettier-ignore
+export type Layer = (typeof layers)[number]
+
+/** Pens by use; their widths and line types on paper are in the style. */
+export const pens = [
+  'cut', 'cut-small', 'seen', 'hidden', 'axis', 'break', 'hatch', 'size', 'stroke', 'leader', 'membrane-inner', 'membrane-outer', 'sheet', 'text',
+] as const // prettier-ignore
+export type Pen = (typeof pens)[number]
+
+/** Which hatch an area has, from where, and turned how far. The origin is fixed to the part, so the hatch does not swim. */
+export type Hatching = { readonly key: string; readonly origin: Point; readonly turn_deg: number }
+
+/**
+ * A mark that may stand on a sheet (in paper mm) or in a view (its places in model mm).
+ * Pens, text heights and hatches are paper millimetres in both.
+ */
+export type ViewMark =
+  | (Ink & { readonly kind: 'path'; readonly points: readonly Point[]; readonly closed: boolean })
+  | (Drawn & {
+      readonly kind: 'area'
+      readonly outline: Outline
+      readonly holes: readonly Outline[]
+      readonly hatch?: Hatching
+      readonly tint?: string
+    })
+  | (Ink & {
+      readonly kind: 'text'
+      readonly at: Point
+      readonly words: string
+      readonly height_mm: number
+      readonly turn_deg: number
+      readonly anchor: 'start' | 'middle' | 'end'
+      readonly bold?: true
+    })
+  | (Ink & {
+      readonly kind: 'dimension'
+      readonly from: Point
+      readonly to: Point
+      /** a point of the dimension line */
+      readonly line: Point
+      readonly words: string
+      readonly text: Point
+      readonly field?: FieldAt
+    })
+  | (Ink & {
+      readonly kind: 'leader'
+      readonly path: Some<Point>
+      readonly end: 'dot' | 'arrow' | 'none'
+      readonly number: string
+    })
+  | (Drawn & {
+      readonly kind: 'symbol'
+      readonly name: string
+      readonly at: Point
+      readonly values: Readonly<Record<string, string>>
+    })
+  | (Drawn & {
+      readonly kind: 'picture'
+      readonly at: Point
+      readonly size: Point
+      readonly jpeg: Uint8Array
+      readonly says: Words
+    })
+
+/** A window into the model: marks in model mm at a scale, shown on paper with its lower left corner at `at`. */
+export type View = Drawn & {
+  readonly kind: 'view'
+  /** lower left and upper right corner of what is shown, in model mm */
+  readonly window: readonly [Point, Point]
+  readonly at: Point
+  /** paper mm per model mm: 0.5 is 1:2 */
+  readonly scale: number
+  /** turns the model on the sheet, counter-clockwise */
+  readonly turn_deg: 0 | 90 | 180 | 270
+  readonly mirrored: boolean
+  readonly marks: readonly ViewMark[]
+}
+
+export type Mark = ViewMark | View
+
+/** A list of marks on paper: x to the right, y upwards, in mm from the lower left corner. */
+export type Drawing = {
+  readonly size_mm: Point
+  readonly language: Language
+  readonly title: string
+  readonly marks: readonly Mark[]
+}
+
+/** One writer for every kind of mark: a format that forgets a kind does not compile. */
+export type Writers<Out> = { readonly [K in Mark['kind']]: (mark: Extract<Mark, { kind: K }>) => Out }

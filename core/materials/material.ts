@@ -1,0 +1,17 @@
+import type { Id } from '../geometry'
+import type { Citation } from '../sources'
+import type { Words } from '../words'
+
+/** What an entry of the material library states. */
+export type Material = {
+  readonly id: Id
+  readonly name: Words
+  /** key of the hatch that it is drawn with */
+  readonly hatch: string
+  readonly lambda_W_mK: number
+  /** vapour resistance factor, dry and humid; absent: not known (declared by the product) */
+  readonly mu?: { readonly dry: number; readonly wet: number }
+  /** infrared emissivity of its surface, for cavities */
+  readonly emissivity: number
+  readonly cite: Citation
+}

@@ -1,0 +1,1 @@
+export type { JointBand, Term } from './joint-band'

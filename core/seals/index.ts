@@ -1,0 +1,1 @@
+export type { AnySeal, Bay, Bond, Grip, Laid, Need, SealKind, SealValue, Takes } from './seal-kind'

@@ -1,0 +1,84 @@
+import type { z } from 'zod'
+import type { Id, Line, Point, Region, Seasonal } from '../geometry'
+import type { Plane } from '../kinds'
+import type { Band, Bounds, Stated, Unit } from '../units'
+import type { Some, Words } from '../words'
+
+/**
+ * The room that a seal is laid into, at one state of the joint. Axes as in a section.
+ * The seal lies between `wallFace` and `frameFace`, from `from_mm` to `to_mm` in depth (y).
+ */
+export type Bay = {
+  /** the width that the joint can have, for choosing sizes */
+  readonly width_mm: Band
+  readonly from_mm: number
+  readonly to_mm: number
+  readonly wallFace: readonly [Point, Point]
+  readonly frameFace: readonly [Point, Point]
+  /** where the bare flank of the reveal ends on the room side: a membrane may be bonded up to here */
+  readonly flankTo_mm: number
+}
+
+/** What a seal is made of in a section. Later regions cover earlier ones. */
+export type Laid = { readonly regions: readonly Region[]; readonly lines: readonly Line[] }
+
+/** One amount for the take-off. */
+export type Need = {
+  readonly what: Words
+  readonly amount: number
+  readonly unit: 'mm' | 'ml' | 'l' | 'piece'
+}
+
+/** What movement a seal takes: a printed range of the joint, a share of its width, or the slack of a loop. */
+export type Takes =
+  | { readonly by: 'range'; readonly joint_mm: Band }
+  | { readonly by: 'share'; readonly share_pct: number }
+  | { readonly by: 'slack'; readonly loop_mm: number }
+  | { readonly by: 'nothing' }
+
+/** A face that a seal is bonded to. */
+export type Bond = { readonly to: 'wall' | 'frame' | 'seal'; readonly width_mm: number }
+
+/** A place where a seal can be taken by hand: dragging it along `along` states the field. */
+export type Grip = { readonly field: string; readonly at: Point; readonly along: Point }
+
+/** A value of a seal that can be stated: the model makes a field of it. `key` is its name in the seal. */
+export type SealValue = {
+  readonly id: string
+  readonly key: string
+  readonly name: Words
+  readonly unit: Unit
+  readonly bounds: Bounds
+  readonly because: Words
+  readonly fallback?: { readonly value: number; readonly why: Words }
+}
+
+/** A seal as the model keeps it: its kind, its name in the project, the plane it serves, and its stated values. */
+export type AnySeal = {
+  readonly kind: string
+  readonly id: Id
+  readonly plane: Plane
+  readonly [value: string]: string | Stated<number> | Stated<string> | undefined
+}
+
+/** A kind of seal, in one file. Nobody else asks what kind a seal is. */
+export type SealKind<S extends AnySeal = AnySeal> = {
+  readonly kind: S['kind']
+  readonly name: Words
+  readonly schema: z.ZodType<S>
+  /** planes that it may serve */
+  readonly planes: Some<Plane>
+  readonly values: readonly SealValue[]
+  readonly fresh: (id: Id, plane: Plane, bay: Bay) => S
+  /** the depth that it takes up in the joint, or `rest`: what the others leave */
+  readonly takesDepth: (it: S, width_mm: number) => number | 'rest'
+  readonly lay: (it: S, bay: Bay) => Laid
+  readonly grips: (it: S, bay: Bay) => readonly Grip[]
+  /** absent: not known, and never guessed */
+  readonly sd_m: (it: S) => Seasonal | undefined
+  readonly takes: (it: S) => Takes
+  readonly bonds: (it: S, bay: Bay, behind: AnySeal | undefined) => readonly Bond[]
+  readonly needs: (it: S, width_mm: number, length_mm: number) => readonly Need[]
+  /** what it is called in a list: "tape 20/8–15" */
+  readonly called: (it: S) => Words
+}

@@ -1,0 +1,2 @@
+export { trustName, trusts } from './citation'
+export type { Citation, Trust } from './citation'
