@@ -1,1 +1,3 @@
+export { material, materials } from './library/all'
 export type { Material } from './material'
+export { vapourTight } from './vapour-tight'

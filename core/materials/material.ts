@@ -13,5 +13,6 @@ export type Material = {
   readonly mu?: { readonly dry: number; readonly wet: number }
   /** infrared emissivity of its surface, for cavities */
   readonly emissivity: number
+  /** who gives the conductivity; vapour factors and emissivities are from memory (EN ISO 10456, EN ISO 10077-2) */
   readonly cite: Citation
 }

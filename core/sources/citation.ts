@@ -1,4 +1,5 @@
 import { type Words, words } from '../words'
+import type { SourceId } from './register'
 
 /** How far a figure can be trusted: a published source reports it, memory does, the trade does, or we do. */
 export const trusts = ['published', 'memory', 'practice', 'ours'] as const
@@ -11,4 +12,8 @@ export const trustName: Readonly<Record<Trust, Words>> = {
 }
 
 /** Who says so. `source` is a key of the register; the clause is a place in it. */
-export type Citation = { readonly source: string; readonly clause?: string; readonly trust: Trust }
+export type Citation = { readonly source: SourceId; readonly clause?: string; readonly trust: Trust }
+
+/** A citation in one line. */
+export const cite = (source: SourceId, trust: Trust, clause?: string): Citation =>
+  clause === undefined ? { source, trust } : { source, clause, trust }

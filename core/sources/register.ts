@@ -1,0 +1,240 @@
+import { type Some, type Words, words } from '../words'
+
+/** What kind of writing a source is. No firm is named: the title says what the writing is about. */
+export const sourceKinds = ['standard', 'guide', 'trade page', 'handbook', 'own'] as const
+export type SourceKind = (typeof sourceKinds)[number]
+export const sourceKindName: Readonly<Record<SourceKind, Words>> = {
+  standard: words('standard', 'Norm'),
+  guide: words('guide', 'Leitfaden'),
+  'trade page': words('trade page', 'Fachseite'),
+  handbook: words('handbook', 'Fachbuch'),
+  own: words('own', 'eigene'),
+}
+
+/** A writing that reports a figure or a practice. */
+export type Source = { readonly kind: SourceKind; readonly title: Words }
+
+/**
+ * Every source that a limit, a material or a formula may name. A citation of anything else does not compile.
+ * A trade page reports a standard or a practice; it is not the standard itself.
+ */
+export const sources = {
+  own: { kind: 'own', title: words('Own value of the office', 'Eigener Wert des Büros') },
+  convention: { kind: 'own', title: words('Convention of this program', 'Festlegung dieses Programms') },
+  trade: { kind: 'own', title: words('Common practice of the trade', 'Übliche Praxis des Handwerks') },
+  'joint-width-table': {
+    kind: 'trade page',
+    title: words(
+      'Window connection joints: least widths by frame material',
+      'Fensteranschlussfugen: Mindestbreiten nach Rahmenwerkstoff',
+    ),
+  },
+  'resealing-table': {
+    kind: 'trade page',
+    title: words(
+      'Re-sealing joints to DIN 18540, guide table',
+      'Fugensanierung nach DIN 18540, Richtwerttabelle',
+    ),
+  },
+  'window-joint-leaflet': {
+    kind: 'guide',
+    title: words(
+      'Sealant industry leaflet on window joints, chapters 3 and 7',
+      'Merkblatt der Dichtstoffindustrie zu Fensterfugen, Kapitel 3 und 7',
+    ),
+  },
+  'installation-materials': {
+    kind: 'trade page',
+    title: words(
+      'Window installation materials: sealants and membranes, citing ÖNORM',
+      'Materialien der Fenstermontage: Dichtstoffe und Folien, nach ÖNORM',
+    ),
+  },
+  'warranty-gaps': {
+    kind: 'guide',
+    title: words(
+      'Gaps around windows, sealants and trims: UK warranty technical page',
+      'Fugen um Fenster, Dichtstoffe und Leisten: technische Seite einer britischen Bauversicherung',
+    ),
+  },
+  'fixing-and-joint-summary': {
+    kind: 'trade page',
+    title: words(
+      'Summary of the fixing, joint and block rules of ÖNORM B 5320',
+      'Zusammenfassung der Befestigungs-, Fugen- und Klotzregeln der ÖNORM B 5320',
+    ),
+  },
+  'tape-standard-changes': {
+    kind: 'trade page',
+    title: words(
+      'What DIN 18542:2020 changed for sealing tapes',
+      'Was DIN 18542:2020 für Dichtungsbänder änderte',
+    ),
+  },
+  'window-lexicon': {
+    kind: 'trade page',
+    title: words(
+      'Thermal expansion entry of a PVC window lexicon',
+      'Eintrag Wärmeausdehnung in einem Lexikon für Kunststofffenster',
+    ),
+  },
+  'course-sheets-2002': {
+    kind: 'handbook',
+    title: words(
+      'University course sheets: sealant joint calculation, 2002 and 2003',
+      'Vorlesungsblätter: Berechnung von Dichtstofffugen, 2002 und 2003',
+    ),
+  },
+  'course-sheets-2004': {
+    kind: 'handbook',
+    title: words(
+      'University course sheets: sealant joint calculation, 2004',
+      'Vorlesungsblätter: Berechnung von Dichtstofffugen, 2004',
+    ),
+  },
+  'detailing-handbook': {
+    kind: 'handbook',
+    title: words(
+      'Architectural detailing handbook: joint size and worked formula',
+      'Handbuch der Baudetails: Fugenmaß und gerechnete Formel',
+    ),
+  },
+  'textbook-exercise': {
+    kind: 'handbook',
+    title: words(
+      'Textbook exercise on the expansion of a brick wall',
+      'Lehrbuchaufgabe zur Ausdehnung einer Ziegelwand',
+    ),
+  },
+  'brick-joint-article': {
+    kind: 'trade page',
+    title: words(
+      'Brick movement joints, article of a specification consultancy',
+      'Bewegungsfugen in Ziegelmauerwerk, Beitrag eines Fachplaners',
+    ),
+  },
+  'glass-association-bulletin': {
+    kind: 'guide',
+    title: words(
+      'Regional glass association bulletin: sealant joint design',
+      'Mitteilung eines regionalen Glasverbands: Bemessung von Dichtstofffugen',
+    ),
+  },
+  'brick-note-18a': {
+    kind: 'guide',
+    title: words(
+      'US brick association technical note 18A, extracts',
+      'Technische Mitteilung 18A des US-Ziegelverbands, Auszüge',
+    ),
+  },
+  'working-drawings-handbook': {
+    kind: 'handbook',
+    title: words(
+      'Working drawings handbook: joint tolerances',
+      'Handbuch der Ausführungszeichnungen: Fugentoleranzen',
+    ),
+  },
+  'waterproofing-handbook': {
+    kind: 'handbook',
+    title: words('Construction waterproofing handbook, p. 480', 'Handbuch der Bauabdichtung, S. 480'),
+  },
+  'position-and-blocks-article': {
+    kind: 'trade page',
+    title: words(
+      'Test institute article on fixing and block positions',
+      'Beitrag eines Prüfinstituts zu Befestigungs- und Klotzabständen',
+    ),
+  },
+  'foam-is-no-seal': {
+    kind: 'guide',
+    title: words(
+      'Municipal advice body: foam is not a seal',
+      'Kommunale Beratungsstelle: Schaum ist keine Abdichtung',
+    ),
+  },
+  'inside-tighter': {
+    kind: 'trade page',
+    title: words('Inside tighter than outside', 'Innen dichter als außen'),
+  },
+  'foam-centre-movement': {
+    kind: 'trade page',
+    title: words('Foam information page on frame movement', 'Informationsseite Schaum: Rahmenbewegung'),
+  },
+  'sd-definitions': {
+    kind: 'trade page',
+    title: words(
+      'Equivalent air layers and the limits of DIN 4108-3',
+      'Diffusionsäquivalente Luftschichtdicken und Grenzen der DIN 4108-3',
+    ),
+  },
+  'variable-retarders': {
+    kind: 'trade page',
+    title: words('Moisture-variable vapour retarders', 'Feuchtevariable Dampfbremsen'),
+  },
+  'backer-rod-oversize': {
+    kind: 'trade page',
+    title: words(
+      'Backing rod about a quarter wider than the joint',
+      'Hinterfüllschnur rund ein Viertel breiter als die Fuge',
+    ),
+  },
+  'mu-lists': {
+    kind: 'trade page',
+    title: words('Lists of vapour resistance factors', 'Listen von Wasserdampf-Diffusionswiderstandszahlen'),
+  },
+  'en-iso-10456': {
+    kind: 'standard',
+    title: words(
+      'EN ISO 10456: hygrothermal design values',
+      'EN ISO 10456: wärme- und feuchteschutztechnische Bemessungswerte',
+    ),
+  },
+  'en-iso-10077-2': {
+    kind: 'standard',
+    title: words(
+      'EN ISO 10077-2: thermal transmittance of frames',
+      'EN ISO 10077-2: Wärmedurchgang von Rahmen',
+    ),
+  },
+  'en-iso-13788': {
+    kind: 'standard',
+    title: words(
+      'EN ISO 13788: surface humidity and interstitial condensation',
+      'EN ISO 13788: Oberflächenfeuchte und Tauwasser im Bauteil',
+    ),
+  },
+  'din-18540': {
+    kind: 'standard',
+    title: words(
+      'DIN 18540: sealing joints of outside walls with sealants',
+      'DIN 18540: Abdichten von Außenwandfugen mit Dichtstoffen',
+    ),
+  },
+  'joint-calculation-guide': {
+    kind: 'standard',
+    title: words(
+      'ASTM C1472: guide for calculating movement and sealant joint width',
+      'ASTM C1472: Leitfaden zur Berechnung von Bewegung und Dichtstofffugenbreite',
+    ),
+  },
+  'sealant-selection-standard': {
+    kind: 'standard',
+    title: words('BS 6213: selection of construction sealants', 'BS 6213: Auswahl von Baudichtstoffen'),
+  },
+  'window-installation-guide': {
+    kind: 'guide',
+    title: words(
+      'Guide to the installation of windows and doors',
+      'Leitfaden zur Montage von Fenstern und Türen',
+    ),
+  },
+} as const satisfies Readonly<Record<string, Source>>
+
+/** The name of a registered source. */
+export type SourceId = keyof typeof sources
+
+/** All names, for the schema of a file. The cast: `Object.keys` forgets which keys, and that there is one. */
+export const sourceIds = Object.keys(sources) as unknown as Some<SourceId>
+
+/** The source of that name. */
+export const source = (id: SourceId): Source => sources[id]
