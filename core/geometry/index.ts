@@ -1,3 +1,6 @@
 export type { Fill, Id, Line, Region, Seasonal, Vented } from './body'
+export { areaOf, isCounterClockwise, lengthOf, reversed } from './measure'
+export { overlay } from './overlay'
+export type { Overlay, Painted, Tile } from './overlay'
 export { grid_mm, onGrid } from './point'
 export type { Outline, Point } from './point'
