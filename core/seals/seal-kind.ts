@@ -4,6 +4,9 @@ import type { Plane } from '../kinds'
 import type { Band, Bounds, Stated, Unit } from '../units'
 import type { Some, Words } from '../words'
 
+/** No joint is deeper than the deepest frame that is built: ours. */
+export const mostDepth_mm = 300
+
 /**
  * The room that a seal is laid into, at one state of the joint. Axes as in a section.
  * The seal lies between `wallFace` and `frameFace`, from `from_mm` to `to_mm` in depth (y).
@@ -50,7 +53,7 @@ export type SealValue = {
   readonly unit: Unit
   readonly bounds: Bounds
   readonly because: Words
-  readonly fallback?: { readonly value: number; readonly why: Words }
+  readonly fallback?: { readonly value: number; readonly band?: Band; readonly why: Words }
 }
 
 /** A seal as the model keeps it: its kind, its name in the project, the plane it serves, and its stated values. */
@@ -78,7 +81,8 @@ export type SealKind<S extends AnySeal = AnySeal> = {
   readonly sd_m: (it: S) => Seasonal | undefined
   readonly takes: (it: S) => Takes
   readonly bonds: (it: S, bay: Bay, behind: AnySeal | undefined) => readonly Bond[]
-  readonly needs: (it: S, width_mm: number, length_mm: number) => readonly Need[]
+  /** amounts for a length of joint, laid into its bay */
+  readonly needs: (it: S, bay: Bay, length_mm: number) => readonly Need[]
   /** what it is called in a list: "tape 20/8–15" */
   readonly called: (it: S) => Words
 }

@@ -1,0 +1,52 @@
+import { z } from 'zod'
+import { planes } from '../kinds'
+import { type Stated, stated } from '../units'
+import { words } from '../words'
+import { across, body, drawnWidth_mm, ofMaterial } from './bay'
+import { sealKind } from './kind'
+import { mostDepth_mm } from './seal-kind'
+
+type Foam = {
+  readonly kind: 'foam'
+  readonly id: string
+  readonly plane: (typeof planes)[number]
+  /** whether the product is declared as an air seal */
+  readonly rated?: Stated<'yes' | 'no'>
+}
+
+/** Gun foam: fills the middle plane between the other seals. */
+export const foam = sealKind<Foam>({
+  kind: 'foam',
+  name: words('Gun foam', 'Ortschaum'),
+  schema: z.strictObject({
+    kind: z.literal('foam'),
+    id: z.string(),
+    plane: z.enum(planes),
+    rated: stated(z.enum(['yes', 'no'])).exactOptional(),
+  }),
+  planes: ['middle'],
+  values: [],
+  fresh: (id, plane) => ({ kind: 'foam', id, plane }),
+  takesDepth: () => 'rest',
+  lay: (it, bay) => ({
+    regions: [body(it.id, 'fill', across(bay, bay.from_mm, bay.to_mm), ofMaterial('gun-foam'))],
+    lines: [],
+  }),
+  grips: () => [],
+  // it serves the middle plane, whose resistance no rule compares
+  sd_m: () => undefined,
+  takes: () => ({ by: 'nothing' }),
+  bonds: (_it, bay) => [
+    { to: 'wall', width_mm: Math.min(mostDepth_mm, bay.to_mm - bay.from_mm) },
+    { to: 'frame', width_mm: Math.min(mostDepth_mm, bay.to_mm - bay.from_mm) },
+  ],
+  // litres as cured: no expansion is counted
+  needs: (_it, bay, length_mm) => [
+    {
+      what: words('gun foam', 'Ortschaum'),
+      amount: (drawnWidth_mm(bay) * (bay.to_mm - bay.from_mm) * length_mm) / 1e6,
+      unit: 'l',
+    },
+  ],
+  called: () => words('foam over the full depth', 'Schaum über die volle Tiefe'),
+})
