@@ -1,0 +1,68 @@
+import { words } from '../../../core/words'
+import { type Command, chord } from './command'
+
+/** What changes only what is seen, and where the keys go. */
+export const viewCommands = [
+  {
+    id: 'find-command',
+    name: words('Find a command', 'Befehl suchen'),
+    chords: [chord('k', { main: true })],
+  },
+  { id: 'next-area', name: words('Next area', 'Nächster Bereich'), chords: [chord('F6')] },
+  {
+    id: 'previous-area',
+    name: words('Previous area', 'Voriger Bereich'),
+    chords: [chord('F6', { shift: true })],
+  },
+  {
+    id: 'next-cut',
+    name: words('Next cut round the opening', 'Nächster Schnitt um die Öffnung'),
+    chords: [chord('PageDown', { main: true })],
+  },
+  {
+    id: 'previous-cut',
+    name: words('Previous cut round the opening', 'Voriger Schnitt um die Öffnung'),
+    chords: [chord('PageUp', { main: true })],
+  },
+  {
+    id: 'next-broken',
+    name: words('Next verdict that is not met', 'Nächster nicht erfüllter Befund'),
+    chords: [chord('F8')],
+  },
+  {
+    id: 'previous-broken',
+    name: words('Previous verdict that is not met', 'Voriger nicht erfüllter Befund'),
+    chords: [chord('F8', { shift: true })],
+  },
+  {
+    id: 'zoom-in',
+    name: words('Zoom in', 'Größer'),
+    chords: [
+      chord('+', { main: true }),
+      chord('=', { main: true }),
+      { key: '+', code: 'NumpadAdd', main: true },
+    ],
+  },
+  {
+    id: 'zoom-out',
+    name: words('Zoom out', 'Kleiner'),
+    chords: [chord('-', { main: true }), { key: '-', code: 'NumpadSubtract', main: true }],
+  },
+  {
+    id: 'fit',
+    name: words('Show the whole cut', 'Ganzen Schnitt zeigen'),
+    chords: [chord('0', { main: true })],
+  },
+  {
+    id: 'true-size',
+    name: words('Show at true size', 'In wahrer Größe zeigen'),
+    chords: [chord('0', { main: true, alt: true })],
+  },
+  { id: 'switch-theme', name: words('Light or dark', 'Hell oder dunkel'), chords: [] },
+  { id: 'switch-language', name: words('English or German', 'Englisch oder Deutsch'), chords: [] },
+  {
+    id: 'why',
+    name: words('Why: the rule of this verdict', 'Warum: die Regel zu diesem Befund'),
+    chords: [chord('F1')],
+  },
+] as const satisfies readonly Command[]
