@@ -1,3 +1,6 @@
+export { practice, practices } from './all'
+export { frameMovement } from './frame-movement'
+export type { FrameMovement } from './frame-movement'
 export type {
   BeadDepth,
   IfBroken,
@@ -11,3 +14,4 @@ export type {
   When,
 } from './limit'
 export { lookUp } from './look-up'
+export { practiceOf } from './practice-of'

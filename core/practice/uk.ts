@@ -1,0 +1,93 @@
+import type { FrameMaterial } from '../kinds'
+import { cite } from '../sources'
+import { words } from '../words'
+import { general } from './general'
+import type { Practice, Row } from './limit'
+
+/** British practice. */
+export const uk: Practice = {
+  id: 'UK',
+  edition: '1',
+  name: words('United Kingdom', 'Vereinigtes Königreich'),
+  limits: {
+    ...general,
+    // A continuous seal inside and outside; a filled middle is not asked for.
+    'planes-filled': [
+      {
+        when: {},
+        then: { planes: ['outer', 'inner'] },
+        cite: cite('warranty-gaps', 'published'),
+        ifBroken: 'not-met',
+      },
+    ],
+    'foam-as-air-seal': [
+      { when: { rated: ['yes'] }, then: 'accepted', cite: cite('convention', 'ours'), ifBroken: 'advice' },
+      { when: { rated: ['no'] }, then: 'not-accepted', cite: cite('convention', 'ours'), ifBroken: 'advice' },
+    ],
+    'sealant-depth': [
+      {
+        when: {},
+        then: { least_mm: 6, mostShare: 1 },
+        cite: cite('sealant-selection-standard', 'memory'),
+        ifBroken: 'advice',
+        last: { then: { least_mm: 6 }, cite: cite('warranty-gaps', 'published'), ifBroken: 'not-met' },
+      },
+    ],
+    // A gap of 5 mm or less needs no backing: no row, so a rod there is referred.
+    'backing-oversize': [
+      {
+        when: { width_mm: { above: 5 } },
+        then: { share_pct: { min: 115, max: 135 } },
+        cite: cite('warranty-gaps', 'ours'),
+        ifBroken: 'advice',
+        last: {
+          then: { share_pct: { min: 110, max: 150 } },
+          cite: cite('warranty-gaps', 'ours'),
+          ifBroken: 'not-met',
+        },
+      },
+    ],
+    'perimeter-gap': gaps(),
+    'joint-for-movement': [
+      {
+        when: { table: ['has-cell'] },
+        then: { basis: 'share-of-smallest' },
+        cite: cite('sealant-selection-standard', 'memory'),
+        ifBroken: 'advice',
+      },
+      {
+        when: { table: ['no-cell'] },
+        then: { basis: 'share-of-smallest' },
+        cite: cite('sealant-selection-standard', 'memory'),
+        ifBroken: 'not-met',
+      },
+    ],
+  },
+  notAsked: {
+    'least-joint': words(
+      'British practice sets a least and a greatest gap by opening size',
+      'in Großbritannien gelten kleinste und größte Fuge nach der Öffnungsgröße',
+    ),
+  },
+}
+
+/** Least gap of a perimeter joint by frame and opening size, and the greatest one, in mm a side. */
+function gaps(): readonly Row<'perimeter-gap'>[] {
+  const least_mm: Readonly<Record<FrameMaterial, readonly [number, number, number]>> = {
+    'pvc-white': [5, 5, 7.5],
+    'pvc-coloured': [7.5, 7.5, 11],
+    timber: [5, 5, 5],
+    aluminium: [5, 5, 7.5],
+  }
+  const upTo_mm = [1500, 3000, 4500]
+  const most_mm = [10, 10, 15]
+  // Object.entries widens the key to string; the record has a line for every frame material and no other.
+  return (Object.entries(least_mm) as [FrameMaterial, readonly number[]][]).flatMap(([frame, cells]) =>
+    cells.map((least, at): Row<'perimeter-gap'> => ({
+      when: { frame: [frame], length_mm: { above: upTo_mm[at - 1] ?? 0, upTo: upTo_mm[at] ?? 0 } },
+      then: { least_mm: least, most_mm: most_mm[at] ?? 0 },
+      cite: cite('warranty-gaps', 'published'),
+      ifBroken: 'not-met',
+    })),
+  )
+}

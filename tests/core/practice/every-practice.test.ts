@@ -1,0 +1,89 @@
+import { describe, expect, test } from 'vitest'
+import {
+  type LimitKey,
+  type OwnRow,
+  type Practice,
+  type Row,
+  lookUp,
+  practice,
+  practiceOf,
+  practices,
+} from '../../../core/practice'
+import { sourceIds, trusts } from '../../../core/sources'
+
+/** Every limit that exists; a key that is missing here or too many does not compile. */
+const keys = Object.keys({
+  'planes-filled': 0,
+  'foam-as-air-seal': 0,
+  'vapour-order': 0,
+  'sealant-depth': 0,
+  'backing-oversize': 0,
+  'bonded-faces': 0,
+  'least-joint': 0,
+  'perimeter-gap': 0,
+  'joint-for-movement': 0,
+  'tape-range': 0,
+} satisfies Record<LimitKey, 0>) as LimitKey[] // Object.keys forgets the keys of the record.
+
+const rowsOf = (it: Practice) => keys.flatMap(key => (it.limits[key] ?? []).map((row: Row) => ({ key, row })))
+
+describe.each(practices)('practice $id', it => {
+  test.each(rowsOf(it))('$key has a registered source and a strength in each tier', ({ row }) => {
+    for (const tier of row.last ? [row, row.last] : [row]) {
+      expect(sourceIds).toContain(tier.cite.source)
+      expect(trusts).toContain(tier.cite.trust)
+      expect(['not-met', 'advice', 'refer']).toContain(tier.ifBroken)
+    }
+  })
+
+  test.each(keys)('%s has rows, or a reason why it is not asked, never both', key => {
+    const reason = it.notAsked[key]
+    expect((it.limits[key] ?? []).length > 0).toBe(reason === undefined)
+    if (reason) expect(reason.en && reason.de).toBeTruthy()
+  })
+
+  test('is found by its name', () => expect(practice(it.id)).toBe(it))
+})
+
+test('the first row that holds is used', () => {
+  const first: Row<'bonded-faces'> = {
+    when: {},
+    then: { faces: 1 },
+    cite: { source: 'convention', trust: 'ours' },
+    ifBroken: 'advice',
+  }
+  const de = practiceOf({ id: 'DE', own: [] })
+  const both = { ...de, limits: { 'bonded-faces': [first, { ...first, then: { faces: 2 } }] } }
+  expect(lookUp(both, 'bonded-faces', {})).toBe(first)
+})
+
+const own = (least_mm: number, note: string): OwnRow => ({
+  limit: 'least-joint',
+  row: {
+    when: { frame: ['timber'] },
+    then: { least_mm },
+    cite: { source: 'own', trust: 'ours' },
+    ifBroken: 'not-met',
+  },
+  note,
+})
+const timber = { frame: 'timber', reveal: 'butt', length_mm: 1000 } as const
+
+test('the rows of the office come first, signed with its note, in their order', () => {
+  const ours = practiceOf({ id: 'DE', own: [own(12, 'after two repairs'), own(14, 'older')] })
+  const row = lookUp(ours, 'least-joint', timber)
+  expect(row?.then.least_mm).toBe(12)
+  expect(row?.cite).toEqual({ source: 'own', clause: 'after two repairs', trust: 'ours' })
+  expect(lookUp(ours, 'least-joint', { ...timber, frame: 'pvc-white' })?.then.least_mm).toBe(10)
+})
+
+test('an own row asks what the country does not ask', () => {
+  const ours = practiceOf({ id: 'UK', own: [own(12, 'export job')] })
+  expect(ours.notAsked['least-joint']).toBeUndefined()
+  expect(lookUp(ours, 'least-joint', timber)?.then.least_mm).toBe(12)
+  expect(practice('UK')?.notAsked['least-joint']).toBeDefined()
+})
+
+test('a practice that nobody knows is our fault', () => {
+  expect(() => practiceOf({ id: 'XX', own: [] })).toThrow('XX')
+})
