@@ -1,0 +1,1 @@
+export type { Body, Foil, HeatCase, Stretch, Surface } from './case'
