@@ -1,2 +1,27 @@
+export { flatten } from './flatten'
+export { hatches, hatchOf } from './hatches/all'
+export { drawHatch } from './hatches/draw-hatch'
+export type { Family, Hatch, HatchLines } from './hatches/hatch'
+export { paintOrder } from './ink/ink'
+export type { FillUse, Flat, Ink, InkGroup, Letters } from './ink/ink'
+export { inkOf, inkOfMarks, inkOfView } from './ink/ink-drawing'
+export type { Look } from './ink/ink-drawing'
 export { layers, pens } from './mark'
-export type { Drawing, Hatching, Layer, Mark, Pen, View, ViewMark, Writers } from './mark'
+export type { Drawing, Hatching, Layer, Mark, Palette, Pen, View, ViewMark, Writers } from './mark'
+export { placeView, sizeOnPaper_mm } from './place-view'
+export type { Placement } from './place-view'
+export { strokeOf } from './style/pens'
+export type { Stroke } from './style/pens'
+export { statusColours, statuses } from './style/verdicts'
+export type { Status } from './style/verdicts'
+export { symbols } from './symbols/all'
+export {
+  capitalShare,
+  family,
+  fontSize_mm,
+  heights,
+  linePitch,
+  linesOf,
+  textWidth_mm,
+} from './text/lettering'
+export { printable } from './text/printable'

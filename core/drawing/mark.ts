@@ -13,12 +13,24 @@ export type Layer = (typeof layers)[number]
 
 /** Pens by use; their widths and line types on paper are in the style. */
 export const pens = [
-  'cut', 'cut-small', 'seen', 'hidden', 'axis', 'break', 'hatch', 'size', 'stroke', 'leader', 'membrane-inner', 'membrane-outer', 'sheet', 'text',
+  'cut', 'cut-small', 'seen', 'hidden', 'axis', 'break', 'hatch', 'size', 'stroke', 'leader',
+  'membrane-inner', 'membrane-outer', 'membrane-water', 'sheet', 'block', 'field', 'text', 'faint',
 ] as const // prettier-ignore
 export type Pen = (typeof pens)[number]
 
-/** Which hatch an area has, from where, and turned how far. The origin is fixed to the part, so the hatch does not swim. */
-export type Hatching = { readonly key: string; readonly origin: Point; readonly turn_deg: number }
+/**
+ * Which hatch an area has, from where, and turned how far. The origin is fixed to the part, so the hatch does not swim.
+ * `size` is the part's extent along and across its own axis: rows are divided evenly into it, rings are centred off it.
+ * Neighbours of one material are told apart: the second is mirrored, the third closer.
+ */
+export type Hatching = {
+  readonly key: string
+  readonly origin: Point
+  readonly turn_deg: number
+  readonly size?: Point
+  readonly mirrored?: true
+  readonly closer?: true
+}
 
 /**
  * A mark that may stand on a sheet (in paper mm) or in a view (its places in model mm).
@@ -38,6 +50,7 @@ export type ViewMark =
       readonly at: Point
       readonly words: string
       readonly height_mm: number
+      /** as it is read on the sheet: a view turns its places, never its words */
       readonly turn_deg: number
       readonly anchor: 'start' | 'middle' | 'end'
       readonly bold?: true
@@ -46,9 +59,10 @@ export type ViewMark =
       readonly kind: 'dimension'
       readonly from: Point
       readonly to: Point
-      /** a point of the dimension line */
+      /** a point of the dimension line, which runs in the direction from `from` to `to` */
       readonly line: Point
       readonly words: string
+      /** middle of the foot of the words */
       readonly text: Point
       readonly field?: FieldAt
     })
@@ -56,6 +70,7 @@ export type ViewMark =
       readonly kind: 'leader'
       readonly path: Some<Point>
       readonly end: 'dot' | 'arrow' | 'none'
+      /** stands in a circle that the path ends at */
       readonly number: string
     })
   | (Drawn & {
@@ -88,11 +103,20 @@ export type View = Drawn & {
 
 export type Mark = ViewMark | View
 
-/** A list of marks on paper: x to the right, y upwards, in mm from the lower left corner. */
+/** Tinted areas and coloured lines, or the black set that any site printer and copier keeps. */
+export type Palette = 'colour' | 'black'
+
+/**
+ * A list of marks on paper: x to the right, y upwards, in mm from the lower left corner.
+ * `materials` names what a part is made of, for formats that keep it; `says` describes the picture to who cannot see it.
+ */
 export type Drawing = {
   readonly size_mm: Point
   readonly language: Language
   readonly title: string
+  readonly says: string
+  readonly palette: Palette
+  readonly materials: ReadonlyMap<Id, Id>
   readonly marks: readonly Mark[]
 }
 

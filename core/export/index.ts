@@ -1,1 +1,3 @@
+export { formats } from './all'
 export type { Format } from './format'
+export { svgOf } from './svg/svg'

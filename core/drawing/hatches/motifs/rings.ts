@@ -1,0 +1,71 @@
+import type { Field } from '../field'
+import type { HatchLines } from '../hatch'
+import type { Motif } from './motif'
+import { reportPairs } from './straight-rows'
+
+/** Draws year rings around a centre off the part's lower left corner: timber cut across its grain. */
+export const drawRings = (
+  field: Field,
+  rings: Extract<Motif, { kind: 'rings' }>,
+  close: number,
+  out: HatchLines,
+): void => {
+  const step_mm = rings.step_mm * close
+  const cu = rings.centre[0] * field.size[0]
+  const cv = rings.centre[1] * field.size[1]
+  const crossings = new Map<number, number[]>()
+  const { edges } = field
+  for (let at = 0; at < edges.length; at += 4) {
+    const a: Place = [edges[at]! - cu, edges[at + 1]! - cv]
+    const b: Place = [edges[at + 2]! - cu, edges[at + 3]! - cv]
+    const foot = footOf(a, b)
+    if (foot) {
+      crossPiece(a, foot, step_mm, crossings)
+      crossPiece(foot, b, step_mm, crossings)
+    } else crossPiece(a, b, step_mm, crossings)
+  }
+  reportPairs(crossings, (ring, from, to) => {
+    const radius = ring * step_mm
+    const pieces = Math.max(1, Math.ceil(((to - from) * radius) / chord_mm))
+    const arc: number[] = []
+    for (let piece = 0; piece <= pieces; piece++) {
+      const angle = from + ((to - from) * piece) / pieces
+      arc.push(...field.toPaper(cu + radius * Math.cos(angle), cv + radius * Math.sin(angle)))
+    }
+    out.lines.push(arc)
+  })
+}
+
+type Place = readonly [u: number, v: number]
+
+/** A chord of this length leaves its arc by less than 0.02 mm from a radius of 15 mm up. Ours. */
+const chord_mm = 1.5
+
+/** The point of an edge nearest to the centre, when it lies between the ends. */
+const footOf = ([au, av]: Place, [bu, bv]: Place): Place | undefined => {
+  const [du, dv] = [bu - au, bv - av]
+  const share = -(au * du + av * dv) / (du * du + dv * dv)
+  return 0 < share && share < 1 ? [au + share * du, av + share * dv] : undefined
+}
+
+/** Along such a piece the distance to the centre only rises or only falls, so each ring is crossed once at most. */
+const crossPiece = (a: Place, b: Place, step_mm: number, crossings: Map<number, number[]>): void => {
+  const [ra, rb] = [Math.hypot(...a) / step_mm, Math.hypot(...b) / step_mm]
+  const end = Math.ceil(Math.max(ra, rb))
+  for (let ring = Math.ceil(Math.min(ra, rb)); ring < end; ring++) {
+    const angle = angleAt(a, b, ring * step_mm)
+    const there = crossings.get(ring)
+    if (there) there.push(angle)
+    else crossings.set(ring, [angle])
+  }
+}
+
+const angleAt = ([au, av]: Place, [bu, bv]: Place, radius: number): number => {
+  const [du, dv] = [bu - au, bv - av]
+  const length2 = du * du + dv * dv
+  const half = au * du + av * dv
+  const root = Math.sqrt(Math.max(0, half * half - length2 * (au * au + av * av - radius * radius)))
+  const rising = Math.hypot(bu, bv) > Math.hypot(au, av)
+  const share = Math.min(1, Math.max(0, (-half + (rising ? root : -root)) / length2))
+  return Math.atan2(av + share * dv, au + share * du)
+}

@@ -1,0 +1,47 @@
+import type { Point } from '../../geometry'
+import { drawHatch } from '../hatches/draw-hatch'
+import type { Layer, Palette, ViewMark } from '../mark'
+import { black, paper, strokeOf } from '../style/pens'
+import type { Flat, Ink } from './ink'
+
+/** Ink and the layer it goes to. */
+export type Laid = { readonly layer: Layer; readonly ink: Ink }
+
+/** An area's tint below its hatch. The black set has no tints; what is solid stays so. */
+export const inkArea = (
+  mark: Extract<ViewMark, { kind: 'area' }>,
+  scale: number,
+  palette: Palette,
+): readonly Laid[] => {
+  const loops = [mark.outline, ...mark.holes].map(flatOf)
+  if (mark.hatch === undefined) {
+    if (mark.tint === undefined) return []
+    const colour = palette === 'black' ? blackOrPaper(mark.tint) : mark.tint
+    return [{ layer: mark.layer, ink: { kind: 'fill', as: 'mark', colour, loops } }]
+  }
+  const { lines, rings, dots, solid } = drawHatch(mark, mark.hatch, 1)
+  const laid: Laid[] = []
+  const tint = solid ?? (palette === 'black' ? undefined : mark.tint)
+  if (tint !== undefined)
+    laid.push({ layer: 'tint', ink: { kind: 'fill', as: solid ? 'solid' : 'tint', colour: tint, loops } })
+  const pen = { pen: 'hatch' as const, ...strokeOf('hatch', scale, palette) }
+  if (lines.length > 0) laid.push({ layer: 'hatch', ink: { kind: 'stroke', ...pen, lines, closed: false } })
+  if (rings.length > 0) laid.push({ layer: 'hatch', ink: { kind: 'rings', ...pen, circles: rings } })
+  if (dots.length > 0)
+    laid.push({
+      layer: 'hatch',
+      ink: { kind: 'discs', as: 'mark', pen: 'hatch', colour: pen.colour, circles: dots },
+    })
+  return laid
+}
+
+/** Points as flat coordinates. */
+export const flatOf = (points: readonly Point[]): Flat => points.flat()
+
+const blackOrPaper = (colour: string): string =>
+  parseInt(colour.slice(1, 3), 16) * 3 +
+    parseInt(colour.slice(3, 5), 16) * 6 +
+    parseInt(colour.slice(5, 7), 16) >
+  1275
+    ? paper
+    : black
