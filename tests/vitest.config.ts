@@ -2,8 +2,6 @@ import { defineConfig } from 'vitest/config'
 
 // A default export is what the tool asks for.
 export default defineConfig({
-  // The window's own configuration belongs to its build, not to these tests.
-  configFile: false,
   test: {
     root: new URL('..', import.meta.url).pathname,
     include: ['tests/**/*.test.ts'],
