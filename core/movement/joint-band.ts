@@ -3,9 +3,9 @@ import type { Id } from '../geometry'
 import type { Side } from '../kinds'
 import { frameMovement } from '../practice'
 import type { Band, Basis, Stated, Unit } from '../units'
-import { around, inWords, writeNumber } from '../units'
+import { around, inWords, writeQuantity } from '../units'
 import { type Words, words } from '../words'
-import { frameSize, type FrameSize } from './frame-size'
+import { sideSizes, type SideSizes } from './sizes'
 
 /** One line of a sum, as it would be written by hand: "+ 0.3 mm, 0.5 mm/m × 1.206 m ÷ 2, assumed". */
 export type Term = {
@@ -28,6 +28,9 @@ export type JointBand = {
   /** how far the joint opens and closes from its installed width */
   readonly opens_mm: number
   readonly closes_mm: number
+  /** size of the frame across the joint (width at a jamb, height at head and sill), and of its opening */
+  readonly frame_mm: number
+  readonly opening_mm: number
   /** how the narrowest and the widest moving width come about */
   readonly narrowestSum: readonly Term[]
   readonly widestSum: readonly Term[]
@@ -45,7 +48,8 @@ export const jointBand = (project: Project, opening: Id, side: Side, zone: Id): 
   const at = place(project, opening, side, zone)
   const planned = at.joint.planned_mm
   const tolerance = at.joint.tolerance_mm
-  const movement = movementOf(project, at.opening, at.frame, side)
+  const sizes = sideSizes(project, at.opening, side)
+  const movement = movementOf(at.frame, sizes, side)
   const still_mm = around(planned.value, tolerance.value)
   const ends = (sign: '+' | '−'): readonly Term[] => {
     const way = sign === '+' ? 1 : -1
@@ -68,11 +72,14 @@ export const jointBand = (project: Project, opening: Id, side: Side, zone: Id): 
     moving_mm: { min: still_mm.min - movement.value_mm, max: still_mm.max + movement.value_mm },
     opens_mm: movement.value_mm,
     closes_mm: movement.value_mm,
+    frame_mm: sizes.frame.value,
+    opening_mm: sizes.opening_mm,
     narrowestSum: ends('−'),
     widestSum: ends('+'),
     restsOn: [
       ...assumedAt(planned, 'joint.planned', at.joint.id),
       ...assumedAt(tolerance, 'joint.tolerance', at.joint.id),
+      ...assumedAt(sizes.frame, sizes.frameField.field, sizes.frameField.part),
       ...movement.restsOn,
     ],
   }
@@ -96,29 +103,26 @@ type SideMovement = {
   readonly restsOn: readonly FieldAt[]
 }
 
-/** What share of the change of the frame's size the joint of a side takes, and which size that is. */
-const taken: Readonly<
-  Record<Side, { readonly of: keyof FrameSize; readonly share: number; readonly writes: string }>
-> = {
-  head: { of: 'height', share: 1, writes: '' },
-  left: { of: 'width', share: 0.5, writes: ' ÷ 2' },
-  right: { of: 'width', share: 0.5, writes: ' ÷ 2' },
-  sill: { of: 'height', share: 0, writes: '' },
+/** What share of the change of the frame's size the joint of a side takes. */
+const taken: Readonly<Record<Side, { readonly share: number; readonly writes: string }>> = {
+  head: { share: 1, writes: '' },
+  left: { share: 0.5, writes: ' ÷ 2' },
+  right: { share: 0.5, writes: ' ÷ 2' },
+  sill: { share: 0, writes: '' },
 }
 
-const movementOf = (project: Project, opening: Opening, frame: Frame, side: Side): SideMovement => {
-  if (taken[side].share === 0) return { value_mm: 0, says: onBlocks, basis: 'specified', restsOn: [] }
+const movementOf = (frame: Frame, { frame: size }: SideSizes, side: Side): SideMovement => {
+  const { share, writes } = taken[side]
+  if (share === 0) return { value_mm: 0, says: onBlocks, basis: 'specified', restsOn: [] }
   const rate = frame.movement_mm_m ?? tradeMovement(frame)
-  const size = frameSize(project, opening)[taken[side].of]
-  const basis = rate.basis === 'assumed' || size.basis === 'assumed' ? 'assumed' : rate.basis
   return {
-    value_mm: (rate.value * size.value_mm * taken[side].share) / 1000,
+    value_mm: (rate.value * size.value * share) / 1000,
     says: inWords(
       language =>
-        `${writeNumber(rate.value, language)} mm/m × ${writeNumber(size.value_mm / 1000, language, 3)} m${taken[side].writes}`,
+        `${writeQuantity(rate.value, 'mm_m', language)} × ${writeQuantity(size.value / 1000, 'm', language, 3)}${writes}`,
     ),
-    basis,
-    restsOn: [...assumedAt(rate, 'frame.movement', frame.id), ...size.restsOn],
+    basis: rate.basis === 'assumed' || size.basis === 'assumed' ? 'assumed' : rate.basis,
+    restsOn: assumedAt(rate, 'frame.movement', frame.id),
   }
 }
 
