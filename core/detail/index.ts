@@ -1,3 +1,28 @@
+export { bearingIndex, layerDepths, wallDepths } from './depths'
+export type { Placed, WallDepths } from './depths'
 export type { Edit, EditKind, EditKinds, EditOf, Edits } from './edit'
+export { editKinds } from './edits/all'
+export { applyEdit, applyEdits } from './edits/apply'
+export { materialOf } from './edits/materials'
 export type { Field, FieldAt, Known, Origin, PartKind, Readable } from './field'
+export { fields } from './fields/all'
+export { fieldOf, fieldsOf, known, partKindOf } from './fields/field-of'
+export {
+  fixingOf,
+  frameOf,
+  jointOf,
+  layerOf,
+  openingOf,
+  openingsWith,
+  profileOf,
+  sealOf,
+  wallOf,
+  zoneOf,
+  zonesOf,
+} from './find'
+export type { ZonePlace } from './find'
 export type { Fixing, FormatTag, Frame, Joint, Layer, Opening, Project, Wall, Zone } from './model'
+export { profiles } from './profiles/all'
+export type { Body, Member, Profile } from './profiles/profile'
+export { samples } from './samples/all'
+export type { Sample } from './samples/all'

@@ -8,6 +8,9 @@ export type Words = Readonly<Record<Language, string>>
 /** A list that is never empty. */
 export type Some<T> = readonly [T, ...T[]]
 
+/** Whether a list has anything in it. */
+export const isSome = <T>(list: readonly T[]): list is Some<T> => list.length > 0
+
 /** Words from a pair, in the order of `languages`. */
 export const words = (en: string, de: string): Words => ({ en, de })
 

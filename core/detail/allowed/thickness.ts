@@ -1,0 +1,34 @@
+import type { Id } from '../../geometry'
+import { words } from '../../words'
+import { wallDepths } from '../depths'
+import { frameOf, layerOf, openingsWith, profileOf } from '../find'
+import type { Project } from '../model'
+import type { Allowed } from './position'
+
+/** No layer is thinner than a film that is drawn as a layer, none thicker than a metre: ours. */
+const least_mm = 0.5
+const most_mm = 1000
+
+/** How thick a layer can be, so that every frame in this wall still stands in it. */
+export const allowedThickness = (project: Project, layer: Id): Allowed => {
+  const found = layerOf(project, layer)
+  if (found === undefined) return { bounds: { unit: 'mm', min: least_mm, max: most_mm }, because: ordinary }
+  const { wall } = found
+  const now_mm = found.layer.thickness_mm.value
+  const depths = wallDepths(wall)
+  const spare = openingsWith(project, wall.id).map(opening => {
+    const position_mm = opening.position_mm.value
+    const outside = depths.before.some(it => it.layer.id === layer)
+    if (!outside) return depths.inner_mm - position_mm - profileOf(frameOf(project, opening.id)).depth_mm
+    return depths.skin?.layer.id === layer
+      ? Infinity
+      : position_mm - Math.min(0, depths.skin?.to_mm ?? depths.outer_mm)
+  })
+  const needed_mm = now_mm - Math.min(Infinity, ...spare)
+  return needed_mm > least_mm
+    ? { bounds: { unit: 'mm', min: needed_mm, max: most_mm }, because: holdsFrame }
+    : { bounds: { unit: 'mm', min: least_mm, max: most_mm }, because: ordinary }
+}
+
+const ordinary = words('the thickness of a layer', 'die Dicke einer Schicht')
+const holdsFrame = words('the frame must still stand in the wall', 'der Rahmen muss noch in der Wand stehen')

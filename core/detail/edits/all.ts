@@ -1,0 +1,20 @@
+import type { EditKinds } from '../edit'
+import { choosePractice, chooseProfile, chooseWall } from './choose'
+import { confirm } from './confirm'
+import { insert, move, remove } from './layers'
+import { fill, replace } from './seals'
+import { state } from './state'
+
+/** Every kind of edit. A kind without its file does not compile. */
+export const editKinds: EditKinds = {
+  state,
+  confirm,
+  fill,
+  replace,
+  insert,
+  remove,
+  move,
+  'choose-practice': choosePractice,
+  'choose-profile': chooseProfile,
+  'choose-wall': chooseWall,
+}

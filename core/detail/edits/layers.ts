@@ -1,0 +1,115 @@
+import { z } from 'zod'
+import { material } from '../../materials'
+import { ok, refused, specified } from '../../units'
+import { isSome, words } from '../../words'
+import { fieldOf } from '../fields/field-of'
+import type { EditKind } from '../edit'
+import { withJoint, withWall } from '../fields/tables'
+import { layerOf, sealOf } from '../find'
+import type { Layer } from '../model'
+import { numbered } from './numbered'
+import { withMaterials } from './materials'
+
+const noPart = (at: string) =>
+  refused({ at, say: words('there is no such part', 'dieses Teil gibt es nicht') })
+
+/** Inserts a layer into a wall: before a layer, or at the inside. */
+export const insert: EditKind<'insert'> = {
+  kind: 'insert',
+  schema: z.strictObject({
+    kind: z.literal('insert'),
+    into: z.string(),
+    before: z.string().exactOptional(),
+    material: z.string(),
+    thickness_mm: z.number(),
+  }),
+  apply: (project, edit) => {
+    const wall = project.walls[edit.into]
+    if (wall === undefined || !(project.materials[edit.material] ?? material(edit.material)))
+      return noPart(edit.into)
+    const counted = numbered(project, 'layer')
+    const layer: Layer = {
+      id: counted.id,
+      material: edit.material,
+      thickness_mm: specified(edit.thickness_mm),
+      duties: [],
+    }
+    const layers = placed(wall.layers, layer, edit.before)
+    const next = withMaterials(
+      withWall(counted.project, wall.id, it => ({ ...it, layers: isSome(layers) ? layers : it.layers })),
+    )
+    const allowed = fieldOf('layer.thickness')?.allowed(next, layer.id).bounds
+    const fits =
+      allowed === undefined ||
+      ((allowed.min ?? 0) <= edit.thickness_mm && edit.thickness_mm <= (allowed.max ?? Infinity))
+    return fits
+      ? ok(next)
+      : refused({
+          at: layer.id,
+          say: words('no such layer can be built', 'so eine Schicht gibt es nicht'),
+          allowed,
+        })
+  },
+}
+
+/** Takes out a layer or a seal. The last layer of a wall stays. */
+export const remove: EditKind<'remove'> = {
+  kind: 'remove',
+  schema: z.strictObject({ kind: z.literal('remove'), part: z.string() }),
+  apply: (project, { part }) => {
+    const seal = sealOf(project, part)
+    if (seal)
+      return ok(
+        withJoint(project, seal.joint.id, it => ({ ...it, seals: it.seals.filter(one => one.id !== part) })),
+      )
+    const found = layerOf(project, part)
+    if (found === undefined) return noPart(part)
+    const layers = found.wall.layers.filter(it => it.id !== part)
+    if (!isSome(layers) || found.layer.duties.includes('bearing')) {
+      return refused({ at: part, say: words('the bearing layer stays: all depths refer to it', 'die tragende Schicht bleibt: alle Tiefen beziehen sich auf sie') }) // prettier-ignore
+    }
+    const next = withWall(project, found.wall.id, it => ({ ...it, layers }))
+    return frameStands(next)
+      ? ok(next)
+      : refused({
+          at: part,
+          say: words('the frame would stand outside the wall', 'der Rahmen stünde außerhalb der Wand'),
+        })
+  },
+}
+
+/** Moves a layer before another of the same wall, or to the inside. */
+export const move: EditKind<'move'> = {
+  kind: 'move',
+  schema: z.strictObject({ kind: z.literal('move'), part: z.string(), before: z.string().exactOptional() }),
+  apply: (project, { part, before }) => {
+    const found = layerOf(project, part)
+    if (found === undefined) return noPart(part)
+    const layers = placed(found.wall.layers.filter(it => it.id !== part), found.layer, before) // prettier-ignore
+    const next = withWall(project, found.wall.id, it => ({
+      ...it,
+      layers: isSome(layers) ? layers : it.layers,
+    }))
+    return frameStands(next)
+      ? ok(next)
+      : refused({
+          at: part,
+          say: words('the frame would stand outside the wall', 'der Rahmen stünde außerhalb der Wand'),
+        })
+  },
+}
+
+const placed = (layers: readonly Layer[], layer: Layer, before: string | undefined): readonly Layer[] => {
+  const at = before === undefined ? -1 : layers.findIndex(it => it.id === before)
+  return at < 0 ? [...layers, layer] : layers.toSpliced(at, 0, layer)
+}
+
+/** Whether every frame still stands where it is stated. */
+const frameStands = (project: Parameters<typeof layerOf>[0]): boolean => {
+  const field = fieldOf('opening.position')
+  return Object.values(project.openings).every(opening => {
+    const bounds = field?.allowed(project, opening.id).bounds
+    const at = opening.position_mm.value
+    return bounds === undefined || ((bounds.min ?? -Infinity) <= at && at <= (bounds.max ?? Infinity))
+  })
+}

@@ -1,0 +1,25 @@
+import type { Field } from '../field'
+import { screwAxis, screwDiameter, screwEmbedment } from './fixing'
+import { frameMovement } from './frame'
+import { jointPlanned, jointTolerance } from './joint'
+import { layerThickness } from './layer'
+import { frameHeight, framePosition, frameWidth } from './opening'
+import { revealCover, revealLining } from './reveal'
+import { sealFields } from './seal'
+
+/** Every named value of the model. */
+export const fields: readonly Field<number>[] = [
+  layerThickness,
+  revealCover,
+  revealLining,
+  frameMovement,
+  frameWidth,
+  frameHeight,
+  framePosition,
+  jointPlanned,
+  jointTolerance,
+  screwDiameter,
+  screwEmbedment,
+  screwAxis,
+  ...sealFields,
+]

@@ -1,0 +1,54 @@
+import type { Id } from '../../geometry'
+import type { AnySeal } from '../../seals'
+import { isSome } from '../../words'
+import type { Fixing, Frame, Joint, Layer, Opening, Project, Wall } from '../model'
+
+type Change<T> = (it: T) => T
+type Table = 'walls' | 'frames' | 'joints' | 'openings'
+type EntryOf<K extends Table> = Project[K][Id]
+
+/** The project with one entry of a table changed; the same project where there is no such entry. */
+const withEntry = <K extends Table>(
+  project: Project,
+  table: K,
+  id: Id,
+  change: Change<EntryOf<K>>,
+): Project => {
+  const found = project[table][id]
+  // The table of K holds entries of K: TypeScript does not follow the index through the generic.
+  return found === undefined
+    ? project
+    : { ...project, [table]: { ...project[table], [id]: change(found as EntryOf<K>) } }
+}
+
+export const withWall = (project: Project, id: Id, change: Change<Wall>) =>
+  withEntry(project, 'walls', id, change)
+export const withFrame = (project: Project, id: Id, change: Change<Frame>) =>
+  withEntry(project, 'frames', id, change)
+export const withJoint = (project: Project, id: Id, change: Change<Joint>) =>
+  withEntry(project, 'joints', id, change)
+export const withOpening = (project: Project, id: Id, change: Change<Opening>) =>
+  withEntry(project, 'openings', id, change)
+
+export const withLayer = (project: Project, id: Id, change: Change<Layer>): Project => {
+  const wall = Object.values(project.walls).find(it => it.layers.some(layer => layer.id === id))
+  if (wall === undefined) return project
+  const layers = wall.layers.map(it => (it.id === id ? change(it) : it))
+  return isSome(layers) ? withWall(project, wall.id, it => ({ ...it, layers })) : project
+}
+
+export const withSeal = (project: Project, id: Id, change: Change<AnySeal>): Project => {
+  const joint = Object.values(project.joints).find(it => it.seals.some(seal => seal.id === id))
+  if (joint === undefined) return project
+  return withJoint(project, joint.id, it => ({
+    ...it,
+    seals: it.seals.map(seal => (seal.id === id ? change(seal) : seal)),
+  }))
+}
+
+export const withFixing = (project: Project, id: Id, change: Change<Fixing>): Project => {
+  const opening = Object.values(project.openings).find(it => it.fixing?.id === id)
+  if (opening?.fixing === undefined) return project
+  const fixing = change(opening.fixing)
+  return withOpening(project, opening.id, it => ({ ...it, fixing }))
+}

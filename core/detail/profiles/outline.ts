@@ -1,0 +1,63 @@
+import type { Fill, Outline, Point } from '../../geometry'
+import type { Body, Member } from './profile'
+
+/** A rectangle between two corners, counter-clockwise. */
+export const box = (u0: number, v0: number, u1: number, v1: number): Outline => [
+  [u0, v0],
+  [u1, v0],
+  [u1, v1],
+  [u0, v1],
+]
+
+export const solid = (member: Member, material: string, outline: Outline): Body => ({
+  member,
+  fill: { kind: 'material', material },
+  outline,
+  of: member === 'glazing' ? 'glass' : 'frame',
+})
+
+export const air = (
+  member: Member,
+  outline: Outline,
+  vented: 'closed' | 'slightly' | 'open' = 'closed',
+): Body => ({
+  member,
+  fill: { kind: 'air', vented } satisfies Fill,
+  outline,
+  of: 'frame',
+})
+
+/** A tube: its outer outline in one material, and air inside. */
+export const tube = (
+  member: Member,
+  material: string,
+  [u0, v0]: Point,
+  [u1, v1]: Point,
+  wall_mm: number,
+): readonly Body[] => [
+  solid(member, material, box(u0, v0, u1, v1)),
+  air(member, box(u0 + wall_mm, v0 + wall_mm, u1 - wall_mm, v1 - wall_mm)),
+]
+
+/** What an insulating glass unit is made of, outside to inside. */
+export type Unit = { readonly panes_mm: readonly number[]; readonly gaps_mm: readonly number[] }
+
+/**
+ * An insulating glass unit from its edge at `u` to `reach`, its outer face at `v`: panes, gas spaces, spacers and the
+ * sealed edge behind them. Outlines of our own; gas is taken as still air of its equivalent conductivity.
+ */
+export const glazing = (u: number, v: number, reach: number, unit: Unit): readonly Body[] => {
+  const bodies: Body[] = []
+  let at = v
+  unit.panes_mm.forEach((pane, i) => {
+    bodies.push(solid('glazing', 'glass', box(u, at, reach, at + pane)))
+    at += pane
+    const gap = unit.gaps_mm[i]
+    if (gap === undefined) return
+    bodies.push(solid('glazing', 'polysulphide', box(u, at, u + 4, at + gap)))
+    bodies.push(solid('glazing', 'polypropylene', box(u + 4, at, u + 11, at + gap)))
+    bodies.push(solid('glazing', 'glazing-gas', box(u + 11, at, reach, at + gap)))
+    at += gap
+  })
+  return bodies
+}

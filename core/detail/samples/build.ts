@@ -1,0 +1,113 @@
+import type { Id } from '../../geometry'
+import { material, type Material } from '../../materials'
+import { type Duty, type Side } from '../../kinds'
+import { practice } from '../../practice'
+import type { AnySeal } from '../../seals'
+import { specified, type Stated } from '../../units'
+import { isSome, type Some } from '../../words'
+import type { Fixing, FormatTag, Frame, Joint, Layer, Opening, Project, Wall, Zone } from '../model'
+
+export const formatTag: FormatTag = { name: 'jambwright', version: 1, readableFrom: 1 }
+
+/** What a sample says of its wall: name, layers outside to inside, reveal. */
+export type WallPlan = {
+  readonly name: string
+  readonly layers: readonly (readonly [material: Id, thickness_mm: number, ...duties: Duty[]])[]
+  readonly cover_mm: number
+  readonly lining_mm: number
+}
+
+export type Plan = {
+  readonly title: Project['title']
+  readonly practice: string
+  readonly wall: WallPlan
+  readonly frame: Omit<Frame, 'id'>
+  readonly opening: {
+    readonly name: string
+    readonly width_mm: number
+    readonly height_mm: number
+    readonly position_mm: number
+  }
+  readonly joint: {
+    readonly name: string
+    readonly planned_mm: Stated<number>
+    readonly tolerance_mm: Stated<number>
+  }
+  /** outside to inside; ids are given here */
+  readonly seals: readonly Seal[]
+  readonly fixing?: Omit<Fixing, 'id' | 'kind'>
+}
+
+/** A seal before it has an id. */
+type Seal = { readonly kind: string; readonly plane: AnySeal['plane'] } & Readonly<
+  Record<string, AnySeal[string]>
+>
+
+/** A whole project with one opening, from a plan. */
+export const built = (plan: Plan): Project => {
+  let next = 1
+  const id = (kind: string): Id => `${kind}-${next++}`
+  const wall = wallOf(plan.wall, id)
+  const frame: Frame = { id: id('frame'), ...plan.frame }
+  const joint: Joint = {
+    id: id('joint'),
+    ...plan.joint,
+    seals: plan.seals.map(seal => {
+      const { kind, ...rest } = seal
+      return { kind, id: id('seal'), ...rest } satisfies AnySeal
+    }),
+  }
+  const side = (length_mm: number): Some<Zone> => [{ id: id('zone'), joint: joint.id, to_mm: length_mm }]
+  const { width_mm, height_mm } = plan.opening
+  const sides: Record<Side, Some<Zone>> = {
+    head: side(width_mm),
+    left: side(height_mm),
+    right: side(height_mm),
+    sill: side(width_mm),
+  }
+  const opening: Opening = {
+    id: id('opening'),
+    name: plan.opening.name,
+    wall: wall.id,
+    frame: frame.id,
+    width_mm: specified(width_mm),
+    height_mm: specified(height_mm),
+    position_mm: specified(plan.opening.position_mm),
+    ...(plan.fixing ? { fixing: { id: id('fixing'), kind: 'frame-screw', ...plan.fixing } } : {}),
+    sides,
+  }
+  return {
+    format: formatTag,
+    title: plan.title,
+    practice: { id: plan.practice, edition: practice(plan.practice)?.edition ?? '', own: [] },
+    next,
+    materials: Object.fromEntries(wall.layers.map(it => [it.material, materialNamed(it.material)])),
+    walls: { [wall.id]: wall },
+    frames: { [frame.id]: frame },
+    joints: { [joint.id]: joint },
+    openings: { [opening.id]: opening },
+  }
+}
+
+const wallOf = (plan: WallPlan, id: (kind: string) => Id): Wall => {
+  const wall = id('wall')
+  const layers = plan.layers.map(([name, thickness_mm, ...duties]): Layer => ({
+    id: id('layer'),
+    material: name,
+    thickness_mm: specified(thickness_mm),
+    duties,
+  }))
+  if (!isSome(layers)) throw new Error(`the wall ${plan.name} has no layers`)
+  const reveal = {
+    form: 'butt',
+    cover_mm: specified(plan.cover_mm),
+    lining_mm: specified(plan.lining_mm),
+  } as const
+  return { id: wall, name: plan.name, layers, reveal }
+}
+
+const materialNamed = (id: Id): Material => {
+  const found = material(id)
+  if (found === undefined) throw new Error(`the library has no ${id}`)
+  return found
+}
