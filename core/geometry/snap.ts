@@ -26,7 +26,7 @@ export const snapped = (
   const to: number[] = []
   const onPath: number[] = []
   const sources: number[][] = []
-  const runs: number[][] = paths.map(() => [])
+  const chains: (readonly number[])[][] = paths.map(() => [])
   for (const segment of segments) {
     const chain = through(segment, x, y, byX, sortedX)
     for (let i = 1; i < chain.length; i++) {
@@ -46,15 +46,16 @@ export const snapped = (
       if (segment.outline < 0) onPath[edge] = 1
       else sources[edge]!.push(forward ? segment.outline + 1 : -segment.outline - 1)
     }
-    if (segment.outline < 0) {
-      const run = runs[-segment.outline - 1]!
-      chain.forEach(at => run[run.length - 1] !== at && run.push(at))
-    }
+    if (segment.outline < 0) chains[-segment.outline - 1]![segment.order] = chain
   }
   return {
-    x, y, from: Int32Array.from(from), to: Int32Array.from(to), onPath: Uint8Array.from(onPath), sources, paths: runs,
+    x, y, from: Int32Array.from(from), to: Int32Array.from(to), onPath: Uint8Array.from(onPath), sources, paths: chains.map(runOf),
   } // prettier-ignore
 }
+
+/** The chains of a path's segments, one after the other, without the vertices that they share. */
+const runOf = (chains: readonly (readonly number[])[]): readonly number[] =>
+  chains.flat().filter((at, i, all) => i === 0 || all[i - 1] !== at)
 
 /** `outline` is the number of the painted outline, or −1 − number of the path. */
 type Segment = {
@@ -63,6 +64,8 @@ type Segment = {
   readonly bx: number
   readonly by: number
   readonly outline: number
+  /** place of a path's segment in its path */
+  readonly order: number
   readonly minX: number
   readonly maxX: number
   readonly minY: number
@@ -74,7 +77,7 @@ const segmentsOf = (
   paths: readonly (readonly Point[])[],
 ): readonly Segment[] => {
   const all: Segment[] = []
-  const add = (a: Point, b: Point, outline: number) => {
+  const add = (a: Point, b: Point, outline: number, order: number) => {
     if (a[0] === b[0] && a[1] === b[1]) return
     all.push({
       ax: a[0], ay: a[1], bx: b[0], by: b[1], outline,
@@ -82,9 +85,9 @@ const segmentsOf = (
     }) // prettier-ignore
   }
   outlines.forEach((outline, index) =>
-    outline.forEach((a, i) => add(a, outline[(i + 1) % outline.length]!, index)),
+    outline.forEach((a, i) => add(a, outline[(i + 1) % outline.length]!, index, i)),
   )
-  paths.forEach((path, index) => path.slice(1).forEach((b, i) => add(path[i]!, b, -1 - index)))
+  paths.forEach((path, index) => path.slice(1).forEach((b, i) => add(path[i]!, b, -1 - index, i)))
   return all.sort((a, b) => a.minX - b.minX)
 }
 

@@ -1,1 +1,6 @@
+export { cutSection } from './cut'
+export { memberId } from './element'
+export { jointBay } from './joint'
+export { layoutOf } from './layout'
+export type { Layout } from './layout'
 export type { Face, JointState, Section, Seen } from './section'

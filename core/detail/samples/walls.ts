@@ -10,7 +10,7 @@ export const insulatedMasonry: WallPlan = {
     ['gypsum-plaster', 15, 'airtight', 'finish'],
   ],
   cover_mm: 30,
-  lining_mm: 15,
+  lining_mm: 22,
 }
 
 /** Aerated concrete in one leaf. */
@@ -22,5 +22,5 @@ export const aeratedConcrete: WallPlan = {
     ['gypsum-plaster', 10, 'airtight', 'finish'],
   ],
   cover_mm: 15,
-  lining_mm: 10,
+  lining_mm: 20,
 }

@@ -1,0 +1,59 @@
+import type { Project, ZonePlace } from '../detail'
+import { type Line, overlay, type Region } from '../geometry'
+import { elementParts, memberId, screwOutline } from './element'
+import { facesOf } from './faces'
+import { jointParts } from './joint'
+import { type Layout, layoutOf } from './layout'
+import type { Coat } from './paint'
+import type { JointState, Section } from './section'
+import { wallParts } from './wall'
+
+/** A joint is drawn no narrower than this, so that its seals keep an order: ours. */
+const narrowest_mm = 0.5
+
+/**
+ * Cuts one zone of an opening at a width of its joint. Whatever the model's fields allow can be cut.
+ * A joint that is narrower than half a millimetre is drawn at half a millimetre; that it is too narrow is a finding.
+ */
+export const cutSection = (
+  project: Project,
+  place: ZonePlace,
+  at: { readonly state: JointState; readonly width_mm: number },
+): Section => {
+  const layout = layoutOf(project, place, Math.max(narrowest_mm, at.width_mm))
+  const joint = jointParts(layout)
+  const whole = overlay([...wallParts(layout), ...elementParts(layout), ...joint.parts], joint.lines.map(it => it.path), gap(layout)) // prettier-ignore
+  const screw = screwOutline(layout)
+  return {
+    side: place.side,
+    zone: place.zone.id,
+    state: at.state,
+    regions: named(whole.tiles),
+    lines: joint.lines.map((line, i): Line => ({ ...line, path: whole.paths[i] ?? line.path })),
+    faces: facesOf(whole.edges, whole.tiles),
+    seen: layout.fixing && screw ? [{ part: layout.fixing.id, outline: screw, hidden: true }] : [],
+  }
+}
+
+/** Air that is enclosed and belongs to nothing else is a gap of the element. */
+const gap = (at: Layout): Coat => ({
+  part: memberId(at.frame, 'gasket'),
+  name: 'gap',
+  fill: { kind: 'air', vented: 'closed' },
+  of: 'frame',
+})
+
+const named = (
+  tiles: readonly {
+    readonly label: Coat
+    readonly outline: Region['outline']
+    readonly holes: Region['holes']
+  }[],
+): readonly Region[] =>
+  tiles.map(({ label, outline, holes }, i) => ({
+    id: `region-${i + 1}`,
+    part: label.part,
+    outline,
+    holes,
+    fill: label.fill,
+  }))

@@ -1,0 +1,67 @@
+import { areaOf, type Outline, type Point } from '../geometry'
+import type { Tile } from '../geometry'
+import type { Coat } from './paint'
+import type { Face } from './section'
+
+/** An edge of the outer outline, with what it belongs to. */
+type Edge = { readonly from: Point; readonly to: Point; readonly face: Face['to']; readonly of: Face['of'] }
+
+/**
+ * The faces of a section. Its outer edge runs counter-clockwise; where it lies at either end of the domain it is a cut,
+ * and the two runs between the cuts look outside (towards smaller y) and inside.
+ */
+export const facesOf = (edges: readonly Outline[], tiles: readonly Tile<Coat>[]): readonly Face[] => {
+  const outline = edges.toSorted((a, b) => Math.abs(areaOf(b)) - Math.abs(areaOf(a)))[0] ?? []
+  const owner = owners(tiles)
+  const xs = outline.map(([x]) => x)
+  const ends: readonly number[] = [Math.min(...xs), Math.max(...xs)]
+  const all = outline.map((from, i): Edge => {
+    const to = outline[(i + 1) % outline.length] ?? from
+    const isCut = from[0] === to[0] && ends.includes(from[0])
+    return { from, to, face: isCut ? 'cut' : 'outside', of: owner.get(keyOf(from, to)) ?? 'wall' }
+  })
+  return joined(sided(all))
+}
+
+const keyOf = (from: Point, to: Point): string => `${from[0]},${from[1]};${to[0]},${to[1]}`
+
+const owners = (tiles: readonly Tile<Coat>[]): ReadonlyMap<string, Face['of']> => {
+  const found = new Map<string, Face['of']>()
+  for (const { outline, label } of tiles) {
+    outline.forEach((from, i) => found.set(keyOf(from, outline[(i + 1) % outline.length] ?? from), label.of))
+  }
+  return found
+}
+
+/**
+ * Runs counter-clockwise from after the cut through the wall (at the smallest x, running downwards in y):
+ * up to the next cut it looks outside, after it inside.
+ */
+const sided = (all: readonly Edge[]): readonly Edge[] => {
+  const left = Math.min(...all.map(it => it.from[0]))
+  const start = all.findIndex(
+    (it, i) => it.face === 'cut' && it.from[0] === left && all[(i + 1) % all.length]?.face !== 'cut',
+  )
+  let looks: Face['to'] = 'outside'
+  let wasCut = true
+  return [...all.slice(start + 1), ...all.slice(0, start + 1)].map(edge => {
+    if (edge.face === 'cut') {
+      wasCut = true
+      return edge
+    }
+    if (wasCut && edge.from[0] !== left) looks = 'inside'
+    wasCut = false
+    return { ...edge, face: looks }
+  })
+}
+
+/** Neighbouring edges of one kind become one face. */
+const joined = (all: readonly Edge[]): readonly Face[] => {
+  const faces: { to: Face['to']; of: Face['of']; path: Point[] }[] = []
+  for (const edge of all) {
+    const last = faces.at(-1)
+    if (last?.to === edge.face && last.of === edge.of) last.path.push(edge.to)
+    else faces.push({ to: edge.face, of: edge.of, path: [edge.from, edge.to] })
+  }
+  return faces
+}
