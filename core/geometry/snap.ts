@@ -80,7 +80,7 @@ const segmentsOf = (
   const add = (a: Point, b: Point, outline: number, order: number) => {
     if (a[0] === b[0] && a[1] === b[1]) return
     all.push({
-      ax: a[0], ay: a[1], bx: b[0], by: b[1], outline,
+      ax: a[0], ay: a[1], bx: b[0], by: b[1], outline, order,
       minX: Math.min(a[0], b[0]), maxX: Math.max(a[0], b[0]), minY: Math.min(a[1], b[1]), maxY: Math.max(a[1], b[1]),
     }) // prettier-ignore
   }

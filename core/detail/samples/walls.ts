@@ -10,7 +10,7 @@ export const insulatedMasonry: WallPlan = {
     ['gypsum-plaster', 15, 'airtight', 'finish'],
   ],
   cover_mm: 30,
-  lining_mm: 22,
+  lining_mm: 20,
 }
 
 /** Aerated concrete in one leaf. */
