@@ -1,11 +1,4 @@
-/** A file as the window sees it: its name and its bytes. Where it lies is the host's business. */
-export type HostFile = { readonly name: string; readonly bytes: Uint8Array; readonly token: string }
-
-/** What became of an attempt to write: where it lies now, why it failed, or that the user called it off. */
-export type Written =
-  | { readonly kind: 'written'; readonly name: string; readonly token: string }
-  | { readonly kind: 'failed'; readonly why: string }
-  | { readonly kind: 'cancelled' }
+import type { HostFile, HostNews, Written } from '../bridge'
 
 /** What the window may ask of its surroundings: the desktop runtime, or a plain browser. Nothing else reaches outside. */
 export type Host = {
@@ -20,4 +13,8 @@ export type Host = {
   readonly samples: () => Promise<readonly HostFile[]>
   /** tells the surroundings whether unsaved work is open, so that closing asks first */
   readonly setUnsaved: (unsaved: boolean) => void
+  /** asks before closing: `mayClose` puts the question to the user and answers whether to go on */
+  readonly beforeClose: (mayClose: () => Promise<boolean>) => void
+  /** hears what the surroundings have to tell */
+  readonly listen: (hear: (news: HostNews) => void) => void
 }

@@ -1,0 +1,2 @@
+export { bridgeName, channels } from './bridge'
+export type { Bridge, HostFile, HostNews, Written } from './bridge'

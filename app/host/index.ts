@@ -1,0 +1,2 @@
+export { hostOf } from './host-of'
+export type { Host } from './host'
