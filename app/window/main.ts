@@ -1,0 +1,3 @@
+import { mount } from 'svelte'
+import App from './App.svelte'
+mount(App, { target: document.body })
