@@ -1,59 +1,52 @@
-import type { Edit, Project } from '../../core/detail'
-import type { Result } from '../../core/units'
-import type { Some } from '../../core/words'
+import { applyEdits } from '../../core/detail'
 import { beginSession } from './begin'
 import { redone, remembered, stepInto, stepOf, undone, withProject } from './history'
 import { stillThere } from './parts'
 import type { Action, Dispatch, Dispatched, Session, View } from './session'
 
-/** Makes edits of a project: all of them, or none and every problem. */
-export type Apply = (project: Project, edits: Some<Edit>) => Result<Project>
-
 /** The one way in which a session changes. */
-export const dispatchWith =
-  (apply: Apply): Dispatch =>
-  (session, action) => {
-    switch (action.kind) {
-      case 'edit':
-        return edited(settled(session), action, apply)
-      case 'preview':
-        return previewed(session, action, apply)
-      case 'settle':
-        return fine(settled(session))
-      case 'abandon':
-        return fine(abandoned(session))
-      case 'undo':
-        // Whoever takes back while dragging means the drag.
-        return fine(session.gesture ? abandoned(session) : undone(session))
-      case 'redo':
-        return fine(session.gesture ? session : redone(session))
-      case 'saved':
-        return fine({ ...session, savedRevision: action.revision })
-      case 'select':
-        return fine({ ...session, selection: stillThere(action.parts, session.project) })
-      case 'look':
-        return fine({ ...session, view: lookedAt(session, action.view) })
-      case 'fit':
-        return fine({ ...session, view: { opening: session.view.opening, side: session.view.side } })
-      case 'open':
-        return fine(beginSession(action.project, session.newest + 1))
-    }
+export const dispatch: Dispatch = (session, action) => {
+  switch (action.kind) {
+    case 'edit':
+      return edited(settled(session), action)
+    case 'preview':
+      return previewed(session, action)
+    case 'settle':
+      return fine(settled(session))
+    case 'abandon':
+      return fine(abandoned(session))
+    case 'undo':
+      // Whoever takes back while dragging means the drag.
+      return fine(session.gesture ? abandoned(session) : undone(session))
+    case 'redo':
+      return fine(session.gesture ? session : redone(session))
+    case 'saved':
+      return fine({ ...session, savedRevision: action.revision })
+    case 'select':
+      return fine({ ...session, selection: stillThere(action.parts, session.project) })
+    case 'look':
+      return fine({ ...session, view: lookedAt(session, action.view) })
+    case 'fit':
+      return fine({ ...session, view: { opening: session.view.opening, side: session.view.side } })
+    case 'open':
+      return fine(beginSession(action.project, session.newest + 1))
   }
+}
 
 type Change = Extract<Action, { readonly kind: 'edit' | 'preview' }>
 
 const fine = (session: Session): Dispatched => ({ session, problems: [] })
 
-const edited = (session: Session, { edits, says }: Change, apply: Apply): Dispatched => {
-  const project = apply(session.project, edits)
+const edited = (session: Session, { edits, says }: Change): Dispatched => {
+  const project = applyEdits(session.project, edits)
   if (!project.ok) return { session, problems: project.problems }
   return fine(remembered(withProject(session, project.value), stepOf(session, says)))
 }
 
 /** The edits of a gesture are said from where it began, so that a drag of many moves adds nothing up. */
-const previewed = (session: Session, { edits, says }: Change, apply: Apply): Dispatched => {
+const previewed = (session: Session, { edits, says }: Change): Dispatched => {
   const before = { ...(session.gesture?.before ?? stepOf(session, says)), says }
-  const project = apply(before.project, edits)
+  const project = applyEdits(before.project, edits)
   if (!project.ok) return { session, problems: project.problems }
   return fine({ ...withProject(session, project.value), gesture: { before } })
 }
