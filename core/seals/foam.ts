@@ -18,6 +18,7 @@ type Foam = {
 export const foam = sealKind<Foam>({
   kind: 'foam',
   name: words('Gun foam', 'Ortschaum'),
+  shows: 'gun-foam',
   schema: z.strictObject({
     kind: z.literal('foam'),
     id: z.string(),

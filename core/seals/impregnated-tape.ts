@@ -65,6 +65,7 @@ const setback_mm = 2
 export const impregnatedTape = sealKind<Tape>({
   kind: 'impregnated-tape',
   name: words('Precompressed tape', 'Fugendichtband'),
+  shows: 'impregnated-foam',
   schema: z.strictObject({
     kind: z.literal('impregnated-tape'),
     id: z.string(),

@@ -69,6 +69,8 @@ export type SealKind<S extends AnySeal = AnySeal> = {
   readonly kind: S['kind']
   readonly name: Words
   readonly schema: z.ZodType<S>
+  /** the material that shows how it is hatched; absent where it is drawn as a line */
+  readonly shows?: Id
   /** planes that it may serve */
   readonly planes: Some<Plane>
   readonly values: readonly SealValue[]

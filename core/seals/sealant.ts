@@ -72,6 +72,7 @@ const pressed = (rod_mm: number, width_mm: number): { flat_mm: number; rise_mm: 
 export const sealant = sealKind<Sealant>({
   kind: 'sealant',
   name: words('Sealant on backing rod', 'Dichtstoff auf Rundschnur'),
+  shows: 'silicone',
   schema: z.strictObject({
     kind: z.literal('sealant'),
     id: z.string(),

@@ -4,7 +4,7 @@ import { elementParts, memberId, screwOutline } from './element'
 import { facesOf } from './faces'
 import { jointParts } from './joint'
 import { type Layout, layoutOf } from './layout'
-import type { Coat } from './paint'
+import type { Coat, PaintedPart } from './paint'
 import type { JointState, Section } from './section'
 import { wallParts } from './wall'
 
@@ -21,18 +21,26 @@ export const cutSection = (
   at: { readonly state: JointState; readonly width_mm: number },
 ): Section => {
   const layout = layoutOf(project, place, Math.max(narrowest_mm, at.width_mm))
-  const joint = jointParts(layout)
-  const whole = overlay([...wallParts(layout), ...elementParts(layout), ...joint.parts], joint.lines.map(it => it.path), gap(layout)) // prettier-ignore
+  const { parts, lines } = paintedParts(layout)
+  const whole = overlay(parts, lines.map(it => it.path), gap(layout)) // prettier-ignore
   const screw = screwOutline(layout)
   return {
     side: place.side,
     zone: place.zone.id,
     state: at.state,
     regions: named(whole.tiles),
-    lines: joint.lines.map((line, i): Line => ({ ...line, path: whole.paths[i] ?? line.path })),
+    lines: lines.map((line, i): Line => ({ ...line, path: whole.paths[i] ?? line.path })),
     faces: facesOf(whole.edges, whole.tiles),
     seen: layout.fixing && screw ? [{ part: layout.fixing.id, outline: screw, hidden: true }] : [],
   }
+}
+
+/** Everything that a cut is painted with, in order: wall, element, and what lies in the joint. */
+export const paintedParts = (
+  layout: Layout,
+): { readonly parts: readonly PaintedPart[]; readonly lines: readonly Line[] } => {
+  const joint = jointParts(layout)
+  return { parts: [...wallParts(layout), ...elementParts(layout), ...joint.parts], lines: joint.lines }
 }
 
 /** Air that is enclosed and belongs to nothing else is a gap of the element. */

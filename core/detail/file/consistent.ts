@@ -1,0 +1,114 @@
+import type { Id } from '../../geometry'
+import { material } from '../../materials'
+import { practice } from '../../practice'
+import { exactly, isInside, type Problem } from '../../units'
+import { filled, type Words, words } from '../../words'
+import { sides } from '../../kinds'
+import { fieldsOf } from '../fields/field-of'
+import type { Project } from '../model'
+import { profiles } from '../profiles/all'
+
+/** What a file's schema cannot see: names that lead nowhere, names used twice, values for which no geometry exists. */
+export const consistencyProblems = (project: Project): readonly Problem[] => {
+  const dangling = [...referenceProblems(project), ...nameProblems(project)]
+  return dangling.length > 0 ? dangling : rangeProblems(project)
+}
+
+const missing = (at: string, what: Words, id: Id): Problem => ({
+  at,
+  say: filled(words('{0} {1} does not exist', '{0} {1} gibt es nicht'), what, id),
+})
+
+const referenceProblems = (project: Project): readonly Problem[] => {
+  const problems: Problem[] = []
+  const need = (found: unknown, problem: Problem) => {
+    if (found === undefined) problems.push(problem)
+  }
+  need(
+    practice(project.practice.id),
+    missing('practice.id', words('practice', 'Regelwerk'), project.practice.id),
+  )
+  Object.entries(project.walls).forEach(([id, wall]) =>
+    wall.layers.forEach((layer, i) =>
+      need(project.materials[layer.material] ?? material(layer.material), missing(`walls.${id}.layers.${i}.material`, words('material', 'Baustoff'), layer.material)),
+    ),
+  ) // prettier-ignore
+  Object.entries(project.frames).forEach(([id, frame]) =>
+    need(profiles.find(it => it.id === frame.profile), missing(`frames.${id}.profile`, words('profile', 'Profil'), frame.profile)),
+  ) // prettier-ignore
+  Object.entries(project.openings).forEach(([id, opening]) => {
+    need(project.walls[opening.wall], missing(`openings.${id}.wall`, words('wall', 'Wand'), opening.wall))
+    need(
+      project.frames[opening.frame],
+      missing(`openings.${id}.frame`, words('frame', 'Rahmen'), opening.frame),
+    )
+    sides.forEach(side =>
+      opening.sides[side].forEach((zone, i) =>
+        need(project.joints[zone.joint], missing(`openings.${id}.sides.${side}.${i}.joint`, words('joint', 'Fuge'), zone.joint)),
+      ),
+    ) // prettier-ignore
+  })
+  if (Object.keys(project.openings).length === 0) {
+    problems.push({
+      at: 'openings',
+      say: words('a project has at least one opening', 'ein Projekt hat mindestens eine Öffnung'),
+    })
+  }
+  return problems
+}
+
+/** Every part has a name of its own, and its place in a table is that name. */
+const nameProblems = (project: Project): readonly Problem[] => {
+  const problems: Problem[] = []
+  const taken = new Set<Id>()
+  const name = (id: Id, at: string) => {
+    if (taken.has(id))
+      problems.push({ at, say: filled(words('{0} is used twice', '{0} ist doppelt vergeben'), id) })
+    taken.add(id)
+  }
+  for (const table of ['walls', 'frames', 'joints', 'openings', 'materials'] as const) {
+    Object.entries(project[table]).forEach(([key, it]) => {
+      if (it.id !== key) problems.push({ at: `${table}.${key}.id`, say: filled(words('{0} stands under another name', '{0} steht unter anderem Namen'), it.id) }) // prettier-ignore
+    })
+  }
+  Object.values(project.walls).forEach(wall => {
+    name(wall.id, `walls.${wall.id}`)
+    wall.layers.forEach(it => name(it.id, `walls.${wall.id}.layers`))
+  })
+  Object.values(project.frames).forEach(it => name(it.id, `frames.${it.id}`))
+  Object.values(project.joints).forEach(joint => {
+    name(joint.id, `joints.${joint.id}`)
+    joint.seals.forEach(it => name(it.id, `joints.${joint.id}.seals`))
+  })
+  Object.values(project.openings).forEach(opening => {
+    name(opening.id, `openings.${opening.id}`)
+    if (opening.fixing) name(opening.fixing.id, `openings.${opening.id}.fixing`)
+    sides.forEach(side =>
+      opening.sides[side].forEach(it => name(it.id, `openings.${opening.id}.sides.${side}`)),
+    )
+  })
+  return problems
+}
+
+const rangeProblems = (project: Project): readonly Problem[] => {
+  const parts = [
+    ...Object.values(project.walls).flatMap(it => [it.id, ...it.layers.map(layer => layer.id)]),
+    ...Object.keys(project.frames),
+    ...Object.values(project.joints).flatMap(it => [it.id, ...it.seals.map(seal => seal.id)]),
+    ...Object.values(project.openings).flatMap(it => [it.id, ...(it.fixing ? [it.fixing.id] : [])]),
+  ]
+  return parts.flatMap(part =>
+    fieldsOf(project, part).flatMap((field): readonly Problem[] => {
+      const value = field.read(project, part)?.value
+      const { bounds, because } = field.allowed(project, part)
+      if (value === undefined || isInside(exactly(value), bounds)) return []
+      return [
+        {
+          at: `${part} ${field.id}`,
+          say: filled(words('{0}: {1}', '{0}: {1}'), field.name, because),
+          allowed: bounds,
+        },
+      ]
+    }),
+  )
+}

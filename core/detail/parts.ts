@@ -1,0 +1,95 @@
+import type { Id } from '../geometry'
+import { kindOf } from '../seals'
+import { filled, same, type Words, words } from '../words'
+import { layerDepths, wallDepths } from './depths'
+import { materialOf } from './edits/materials'
+import { frameOf, jointOf, openingOf, profileOf, wallOf, type ZonePlace } from './find'
+import type { PartKind } from './field'
+import type { Layer, Project } from './model'
+import type { Member } from './profiles/profile'
+
+/** A part of the detail as people name it: one row of a parts list, one number on a sheet. */
+export type Part = {
+  readonly id: Id
+  readonly kind: PartKind | 'member'
+  readonly name: Words
+  /** what it measures or is, in short: "140", "tape 20/10–18" */
+  readonly value: Words
+  /** a material that shows how it is hatched; absent for parts that are drawn as a line or behind the plane */
+  readonly material?: Id
+}
+
+/**
+ * The parts at one zone in the order of the model, outside to inside: layers before the bearing layer, that layer, the
+ * seals of the joint, the fixing, the element, the layers behind. Their numbers follow this order, never the layout.
+ */
+export const partsOf = (project: Project, place: ZonePlace): readonly Part[] => {
+  const wall = wallOf(project, place.opening)
+  const depths = wallDepths(wall)
+  const layers = layerDepths(wall).map(it => layerPart(project, it.layer))
+  const upTo = depths.before.length + 1
+  const seals = jointOf(project, place.zone).seals.map((seal): Part => {
+    const kind = kindOf(seal)
+    return { id: seal.id, kind: 'seal', name: kind.name, value: kind.called(seal), ...shown(kind.shows) }
+  })
+  return [
+    ...layers.slice(0, upTo),
+    ...seals,
+    ...fixingParts(project, place),
+    ...elementPartsOf(project, place),
+    ...layers.slice(upTo),
+  ]
+}
+
+const shown = (material: Id | undefined) => (material === undefined ? {} : { material })
+
+const layerPart = (project: Project, layer: Layer): Part => ({
+  id: layer.id,
+  kind: 'layer',
+  name: materialOf(project, layer.material)?.name ?? same(layer.material),
+  value: same(`${layer.thickness_mm.value}`),
+  material: layer.material,
+})
+
+const fixingParts = (project: Project, place: ZonePlace): readonly Part[] => {
+  const fixing = openingOf(project, place.opening).fixing
+  if (fixing === undefined) return []
+  return [
+    {
+      id: fixing.id,
+      kind: 'fixing',
+      name: words('Frame screw', 'Rahmenschraube'),
+      value: filled(words('Ø {0}', 'Ø {0}'), `${fixing.diameter_mm.value}`),
+    },
+  ]
+}
+
+const memberName: Readonly<Record<Member, Words>> = {
+  frame: words('Frame', 'Rahmen'),
+  core: words('Steel core', 'Stahlkern'),
+  sash: words('Sash', 'Flügel'),
+  glazing: words('Glazing', 'Verglasung'),
+  bead: words('Glazing bead', 'Glasleiste'),
+  gasket: words('Gaskets', 'Dichtprofile'),
+}
+
+/** The frame and the members that have a number of their own; beads and gaskets go with what holds them. */
+const elementPartsOf = (project: Project, place: ZonePlace): readonly Part[] => {
+  const frame = frameOf(project, place.opening)
+  const profile = profileOf(frame)
+  const members = (['frame', 'core', 'sash', 'glazing'] as const).filter(it =>
+    profile.bodies.some(body => body.member === it),
+  )
+  return members.map((member): Part => {
+    const body = profile.bodies.find(it => it.member === member && it.fill.kind === 'material')
+    const material = body?.fill.kind === 'material' ? body.fill.material : undefined
+    const isFrame = member === 'frame'
+    return {
+      id: isFrame ? frame.id : `${frame.id}/${member}`,
+      kind: isFrame ? 'frame' : 'member',
+      name: memberName[member],
+      value: isFrame ? filled(same('{0} × {1}'), `${profile.depth_mm}`, `${profile.face_mm}`) : same(''),
+      ...shown(material),
+    }
+  })
+}

@@ -1,0 +1,65 @@
+import { z } from 'zod'
+import { planes } from '../kinds'
+import { sourceIds, trusts } from '../sources'
+import type { LimitKey, LimitShapes, OwnRow } from './limit'
+
+const number = z.number().finite()
+
+/** What each limit gives, as a file states it. A limit without its schema does not compile. */
+const thens: { readonly [K in LimitKey]: z.ZodType<LimitShapes[K]['then']> } = {
+  'planes-filled': z.strictObject({ planes: z.array(z.enum(planes)) }),
+  'foam-as-air-seal': z.enum(['accepted', 'not-accepted']),
+  'vapour-order': z.strictObject({ least: number }),
+  'sealant-depth': z.strictObject({
+    share: number.exactOptional(),
+    within_mm: number.exactOptional(),
+    mostShare: number.exactOptional(),
+    least_mm: number.exactOptional(),
+    most_mm: number.exactOptional(),
+  }),
+  'backing-oversize': z.strictObject({ share_pct: z.strictObject({ min: number, max: number }) }),
+  'bonded-faces': z.strictObject({ faces: number }),
+  'least-joint': z.strictObject({ least_mm: number }),
+  'perimeter-gap': z.strictObject({ least_mm: number, most_mm: number }),
+  'joint-for-movement': z.strictObject({ basis: z.enum(['total', 'plus-minus', 'share-of-smallest']) }),
+  'tape-range': z.literal('inside'),
+}
+
+const cite = z.strictObject({
+  source: z.enum(sourceIds),
+  clause: z.string().max(500).exactOptional(),
+  trust: z.enum(trusts),
+})
+const ifBroken = z.enum(['not-met', 'advice', 'refer'])
+const condition = z.union([
+  z.strictObject({ above: number.exactOptional(), upTo: number.exactOptional() }),
+  z.array(z.string().max(60)).max(20),
+])
+
+const ofLimit = <K extends LimitKey>(limit: K) => {
+  const tier = { then: thens[limit], cite, ifBroken }
+  return z.strictObject({
+    limit: z.literal(limit),
+    row: z.strictObject({
+      when: z.record(z.string(), condition),
+      ...tier,
+      last: z.strictObject(tier).exactOptional(),
+    }),
+    note: z.string().max(500),
+  })
+}
+
+// The keys of the table are the limits.
+const limits = Object.keys(thens) as LimitKey[]
+
+/** The schema of a row that an office states, with its note. */
+export const ownRow: z.ZodType<OwnRow> = z.unknown().transform((raw, context): OwnRow => {
+  const named = z.looseObject({ limit: z.enum(limits) }).safeParse(raw)
+  const found = named.success ? ofLimit(named.data.limit).safeParse(raw) : named
+  // A row that its limit's schema has accepted is a row of that limit.
+  if (found.success) return found.data as OwnRow
+  found.error.issues.forEach(issue =>
+    context.issues.push({ ...issue, input: raw, code: 'custom', message: issue.message }),
+  )
+  return z.NEVER
+})
