@@ -38,6 +38,7 @@ const libraries = [
   'delaunator',
   '@kninnug/constrainautor',
   'robust-predicates',
+  '@noble/hashes',
   'fontkit',
 ]
 

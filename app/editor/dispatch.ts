@@ -1,7 +1,7 @@
 import { applyEdits } from '../../core/detail'
 import { beginSession } from './begin'
 import { redone, remembered, stepInto, stepOf, undone, withProject } from './history'
-import { stillThere } from './parts'
+import { stillThere } from './selectable'
 import type { Action, Dispatch, Dispatched, Session, View } from './session'
 
 /** The one way in which a session changes. */

@@ -1,5 +1,5 @@
 import { isAlike } from './alike'
-import { stillThere } from './parts'
+import { stillThere } from './selectable'
 import type { Session, Step } from './session'
 import type { Words } from '../../core/words'
 import type { Project } from '../../core/detail'

@@ -1,7 +1,7 @@
 export { beginSession, firstView, isUnsaved } from './begin'
 export { dispatch } from './dispatch'
 export { historyDepth } from './history'
-export { partsOf, stillThere } from './parts'
+export { selectableIn, stillThere } from './selectable'
 export type { Action, Answer, Dispatch, Dispatched, Session, Step, View } from './session'
 export { commands } from './commands/all'
 export type { CommandId } from './commands/all'

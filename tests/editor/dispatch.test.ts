@@ -9,7 +9,7 @@ import {
   historyDepth,
   isUnsaved,
   nudge,
-  partsOf,
+  selectableIn,
 } from '../../app/editor'
 import { type Edit, samples } from '../../core/detail'
 import { specified } from '../../core/units'
@@ -159,7 +159,7 @@ describe('what is selected', () => {
   })
 
   it('covers every part that a grip belongs to', () => {
-    const parts = partsOf(right)
+    const parts = selectableIn(right)
     expect(gripsOf(right, begun.view).every(it => parts.has(it.part))).toBe(true)
   })
 })
@@ -204,20 +204,16 @@ describe('saving', () => {
 describe('laws under any course of actions', () => {
   const edits: fc.Arbitrary<Edit> = fc.oneof(
     fc.integer({ min: 0, max: 60 }).map(frameAt),
-    fc
-      .integer({ min: 1, max: 40 })
-      .map((width): Edit => ({
-        kind: 'state',
-        at: { field: 'joint.planned', part: joint },
-        to: specified(width),
-      })),
-    fc
-      .integer({ min: 1, max: 300 })
-      .map((thickness): Edit => ({
-        kind: 'state',
-        at: { field: 'layer.thickness', part: layer },
-        to: specified(thickness),
-      })),
+    fc.integer({ min: 1, max: 40 }).map((width): Edit => ({
+      kind: 'state',
+      at: { field: 'joint.planned', part: joint },
+      to: specified(width),
+    })),
+    fc.integer({ min: 1, max: 300 }).map((thickness): Edit => ({
+      kind: 'state',
+      at: { field: 'layer.thickness', part: layer },
+      to: specified(thickness),
+    })),
     fc.constant<Edit>({ kind: 'remove', part: tape }),
   )
   const says = same('any')
