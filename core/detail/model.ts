@@ -1,5 +1,5 @@
 import type { Id } from '../geometry'
-import type { Duty, FrameMaterial, RevealForm, Side } from '../kinds'
+import type { Duty, FrameMaterial, RevealForm, Reversal, Side } from '../kinds'
 import type { OwnRow } from '../practice'
 import type { AnySeal } from '../seals'
 import type { Stated } from '../units'
@@ -46,6 +46,8 @@ export type Joint = {
   readonly planned_mm: Stated<number>
   /** how far the built width may be off the planned one, each way */
   readonly tolerance_mm: Stated<number>
+  /** why it is accepted tighter outside than inside, where somebody stands for it */
+  readonly reversal?: Stated<Reversal>
   readonly seals: readonly AnySeal[]
 }
 

@@ -11,3 +11,5 @@ export {
   sides,
 } from './kinds'
 export type { Duty, FrameMaterial, Plane, RevealForm, Side } from './kinds'
+export { reversalEvidence, reversalName, reversals } from './reversal'
+export type { Reversal } from './reversal'

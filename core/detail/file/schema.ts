@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { duties, frameMaterials, planes, revealForms } from '../../kinds'
+import { duties, frameMaterials, planes, revealForms, reversals } from '../../kinds'
 import type { Material } from '../../materials'
 import { ownRow } from '../../practice'
 import { type AnySeal, sealKinds } from '../../seals'
@@ -73,6 +73,7 @@ const joint = z.strictObject({
   name,
   planned_mm: length_mm,
   tolerance_mm: stated(finite.min(0)),
+  reversal: stated(z.enum(reversals)).exactOptional(),
   seals: z.array(seal).max(longest.seals),
 })
 
