@@ -38,14 +38,16 @@ const withoutLooseEnds = (it: Network, seen: readonly number[]): readonly number
   return seen.filter(edge => !gone.has(edge))
 }
 
-/** Joins two edges that run straight through a vertex with nothing else at it, and the same on both sides. */
+/** Joins two edges that run straight through a vertex where nothing branches off and no path ends. */
 const straightened = (it: Network, owner: Int32Array, kept: readonly number[]): Owned => {
   const touching: number[][] = Array.from({ length: it.x.length }, () => [])
   for (const edge of kept) {
     touching[it.from[edge]!]!.push(edge)
     touching[it.to[edge]!]!.push(edge)
   }
+  const ends = new Set(it.paths.flatMap(path => [path[0] ?? -1, path.at(-1) ?? -1]))
   const goesStraight = (at: number): boolean => {
+    if (ends.has(at)) return false
     const [a, b, more] = touching[at]!
     if (a === undefined || b === undefined || more !== undefined || it.onPath[a] !== it.onPath[b])
       return false

@@ -5,7 +5,10 @@ import type { Outline, Point } from './point'
 import { snapped } from './snap'
 import { withoutHidden } from './hidden'
 
-/** An outline (counter-clockwise) with a label, laid over those before it: what it covers, it replaces. */
+/**
+ * An outline (counter-clockwise) with a label, laid over those before it: what it covers, it replaces.
+ * Outlines that carry the very same label grow together where they meet.
+ */
 export type Painted<Label> = { readonly outline: Outline; readonly label: Label }
 
 /** A flat body of one label: outline counter-clockwise, holes clockwise, every vertex of a neighbour included. */
@@ -34,7 +37,10 @@ export const overlay = <Label>(
   gap: Label,
 ): Overlay<Label> => {
   const whole = snapped(painted.map(it => it.outline.map(toGrid)), paths.map(path => path.map(toGrid))) // prettier-ignore
-  const { network, owner } = withoutHidden(whole, ownersOf(whole, painted.length))
+  const { network, owner } = withoutHidden(
+    whole,
+    ownersOf(whole, painted.length).map(at => firstAlike(painted, at)),
+  )
   const { loops, halves, areas, face } = loopsOf(network)
   const holes = new Map<number, Outline[]>()
   const edges: Outline[] = []
@@ -54,6 +60,10 @@ export const overlay = <Label>(
   })
   return { tiles, edges, paths: pathsAsLaid(whole, network) }
 }
+
+/** The first outline with the same label, so that what grows together has one owner. */
+const firstAlike = <Label>(painted: readonly Painted<Label>[], at: number): number =>
+  at < 0 ? at : painted.findIndex(it => it.label === painted[at]?.label)
 
 /** The paths, with the vertices that the tiles beside them have, and their own ends. */
 const pathsAsLaid = (whole: Network, kept: Network): readonly (readonly Point[])[] => {

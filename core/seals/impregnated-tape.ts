@@ -26,6 +26,7 @@ const width: SealValue = {
   name: words('Tape width', 'Bandbreite'),
   unit: 'mm',
   bounds: { unit: 'mm', min: 5, max: mostDepth_mm },
+  within: 'depth',
   because: words('width of the tape: its depth in the joint', 'Breite des Bands: seine Tiefe in der Fuge'),
 }
 const sd: SealValue = {

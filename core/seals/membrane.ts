@@ -13,6 +13,7 @@ const bondFrame: SealValue = {
   name: words('Bond on the frame', 'Klebung am Rahmen'),
   unit: 'mm',
   bounds: { unit: 'mm', min: 5, max: mostDepth_mm },
+  within: 'depth',
   because: words('on the flank of the frame, before it is set', 'an der Rahmenflanke, vor dem Einbau'),
 }
 const bondWall: SealValue = {
@@ -103,7 +104,9 @@ export const membrane = sealKind<Membrane>({
   lay: (it, bay) => {
     const fold = foldPath(bay, it.slack_mm.value)
     const [start] = fold
-    const onFrame: readonly Point[] = start ? [[start[0], bay.to_mm - it.bondFrame_mm.value]] : []
+    const onFrame: readonly Point[] = start
+      ? [[start[0], Math.max(bay.from_mm, bay.to_mm - it.bondFrame_mm.value)]]
+      : []
     const path = [...onFrame, ...fold, ...onWall(bay, it.bondWall_mm.value)]
     const band = it.sd_m
       ? { min: it.sd_m.value, max: it.sd_m.value }
@@ -185,7 +188,9 @@ const foldPath = (bay: Bay, slack_mm: number): readonly Point[] => {
 /** The bond on the wall: along the flank of the reveal, then round its edge on the room side. */
 const onWall = (bay: Bay, bond_mm: number): readonly Point[] => {
   const wall = bay.wallFace[0][0]
-  const flank_mm = Math.max(0, bay.flankTo_mm - bay.to_mm)
+  const flank_mm = bay.flankTo_mm - bay.to_mm
+  // a frame that stands beyond the bearing layer leaves no flank to bond to
+  if (flank_mm <= 0) return []
   if (bond_mm <= flank_mm) return [[wall, bay.to_mm + bond_mm]]
   return [
     [wall, bay.to_mm + flank_mm],

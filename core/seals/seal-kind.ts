@@ -52,6 +52,8 @@ export type SealValue = {
   readonly name: Words
   readonly unit: Unit
   readonly bounds: Bounds
+  /** it can be no longer than the joint is deep */
+  readonly within?: 'depth'
   readonly because: Words
   readonly fallback?: { readonly value: number; readonly band?: Band; readonly why: Words }
 }

@@ -12,6 +12,7 @@ const depth: SealValue = {
   name: words('Bead depth', 'Fugentiefe'),
   unit: 'mm',
   bounds: { unit: 'mm', min: 1, max: mostDepth_mm },
+  within: 'depth',
   because: words('depth of the bead at its middle', 'Tiefe der Fuge in der Mitte'),
 }
 const rod: SealValue = {

@@ -30,7 +30,7 @@ export const cutSection = (
     state: at.state,
     regions: named(whole.tiles),
     lines: lines.map((line, i): Line => ({ ...line, path: whole.paths[i] ?? line.path })),
-    faces: facesOf(whole.edges, whole.tiles),
+    faces: facesOf(whole.edges, whole.tiles, layout.depths),
     seen: layout.fixing && screw ? [{ part: layout.fixing.id, outline: screw, hidden: true }] : [],
   }
 }

@@ -1,4 +1,5 @@
-import { areaOf, type Outline, type Point } from '../geometry'
+import type { WallDepths } from '../detail'
+import { areaOf, grid_mm, type Outline, type Point } from '../geometry'
 import type { Tile } from '../geometry'
 import type { Coat } from './paint'
 import type { Face } from './section'
@@ -10,7 +11,11 @@ type Edge = { readonly from: Point; readonly to: Point; readonly face: Face['to'
  * The faces of a section. Its outer edge runs counter-clockwise; where it lies at either end of the domain it is a cut,
  * and the two runs between the cuts look outside (towards smaller y) and inside.
  */
-export const facesOf = (edges: readonly Outline[], tiles: readonly Tile<Coat>[]): readonly Face[] => {
+export const facesOf = (
+  edges: readonly Outline[],
+  tiles: readonly Tile<Coat>[],
+  depths: WallDepths,
+): readonly Face[] => {
   const outline = edges.toSorted((a, b) => Math.abs(areaOf(b)) - Math.abs(areaOf(a)))[0] ?? []
   const owner = owners(tiles)
   const xs = outline.map(([x]) => x)
@@ -18,10 +23,24 @@ export const facesOf = (edges: readonly Outline[], tiles: readonly Tile<Coat>[])
   const all = outline.map((from, i): Edge => {
     const to = outline[(i + 1) % outline.length] ?? from
     const isCut = from[0] === to[0] && ends.includes(from[0])
-    return { from, to, face: isCut ? 'cut' : 'outside', of: owner.get(keyOf(from, to)) ?? 'wall' }
+    return {
+      from,
+      to,
+      face: isCut ? 'cut' : 'outside',
+      of: surface(owner.get(keyOf(from, to)) ?? 'wall', from, to, depths),
+    }
   })
   return joined(sided(all))
 }
+
+/** Fabric shows the wall where it lies in the outer or inner face of the wall, and the reveal everywhere else. */
+const surface = (of: Face['of'], from: Point, to: Point, depths: WallDepths): Face['of'] => {
+  if (of !== 'wall' && of !== 'reveal') return of
+  const inFace = (y_mm: number) => near(from[1], y_mm) && near(to[1], y_mm)
+  return inFace(depths.outer_mm) || inFace(depths.inner_mm) ? 'wall' : 'reveal'
+}
+
+const near = (a: number, b: number): boolean => Math.abs(a - b) <= grid_mm
 
 const keyOf = (from: Point, to: Point): string => `${from[0]},${from[1]};${to[0]},${to[1]}`
 

@@ -39,7 +39,7 @@ const skinParts = (
 ): readonly PaintedPart[] => {
   const fill = ofMaterial(skin.layer.material)
   const thickness_mm = skin.to_mm - skin.from_mm
-  const face = coat(skin.layer.id, 'face', fill, 'wall', box(-at.reach_mm, skin.from_mm, edge, skin.to_mm))
+  const face = coat(skin.layer.id, 'body', fill, 'wall', box(-at.reach_mm, skin.from_mm, edge, skin.to_mm))
   if (at.side === 'sill') return [face]
   const alone = at.depths.before.length === 1
   // Without insulation before it the skin itself turns into the reveal and onto the frame.
@@ -49,7 +49,7 @@ const skinParts = (
   if (back <= skin.from_mm) return [face]
   return [
     face,
-    coat(skin.layer.id, 'return', fill, 'reveal', box(from, skin.from_mm, to, back)),
+    { label: face.label, outline: box(from, skin.from_mm, to, back) },
     coat(skin.layer.id, 'bead', ofMaterial(stripMaterial), 'reveal', box(from, back, to, at.position_mm)),
   ]
 }
@@ -68,7 +68,6 @@ const bearing = ({ depths, reach_mm }: Layout): PaintedPart =>
 
 const inside = (at: Layout): readonly PaintedPart[] => {
   const { depths } = at
-  const last = depths.behind.at(-1)
   const behind = depths.behind.map(it =>
     coat(
       it.layer.id,
@@ -79,13 +78,14 @@ const inside = (at: Layout): readonly PaintedPart[] => {
     ),
   )
   const from = at.position_mm + at.depth_mm
+  const last = behind.at(-1)
   if (at.side === 'sill' || last === undefined || at.lining_mm <= 0 || from >= depths.inner_mm) return behind
-  const fill = ofMaterial(last.layer.material)
-  const lining = coat(last.layer.id, 'lining', fill, 'reveal', box(0, from, at.lining_mm, depths.inner_mm))
+  // the innermost layer turns round the edge and lines the reveal
+  const lining = { label: last.label, outline: box(0, from, at.lining_mm, depths.inner_mm) }
   const strip_mm = Math.min(bead_mm, depths.inner_mm - from)
   if (at.lining_mm <= at.width_mm) return [...behind, lining]
   const bead = coat(
-    last.layer.id,
+    last.label.part,
     'bead',
     ofMaterial(stripMaterial),
     'reveal',

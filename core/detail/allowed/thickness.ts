@@ -5,17 +5,18 @@ import { frameOf, layerOf, openingsWith, profileOf } from '../find'
 import type { Project } from '../model'
 import type { Allowed } from './position'
 
-/** No layer is thinner than a film that is drawn as a layer, none thicker than a metre: ours. */
+/** No layer is thinner than a film that is drawn as a layer, no wall thicker than a metre: ours. */
 const least_mm = 0.5
-const most_mm = 1000
+const wall_mm = 1000
 
 /** How thick a layer can be, so that every frame in this wall still stands in it. */
 export const allowedThickness = (project: Project, layer: Id): Allowed => {
   const found = layerOf(project, layer)
-  if (found === undefined) return { bounds: { unit: 'mm', min: least_mm, max: most_mm }, because: ordinary }
+  if (found === undefined) return { bounds: { unit: 'mm', min: least_mm, max: wall_mm }, because: ordinary }
   const { wall } = found
   const now_mm = found.layer.thickness_mm.value
   const depths = wallDepths(wall)
+  const most_mm = Math.max(least_mm, wall_mm - (depths.inner_mm - depths.outer_mm - now_mm))
   const spare = openingsWith(project, wall.id).map(opening => {
     const position_mm = opening.position_mm.value
     const outside = depths.before.some(it => it.layer.id === layer)
@@ -30,5 +31,5 @@ export const allowedThickness = (project: Project, layer: Id): Allowed => {
     : { bounds: { unit: 'mm', min: least_mm, max: most_mm }, because: ordinary }
 }
 
-const ordinary = words('the thickness of a layer', 'die Dicke einer Schicht')
+const ordinary = words('the whole wall is at most 1000 mm thick', 'die ganze Wand ist höchstens 1000 mm dick')
 const holdsFrame = words('the frame must still stand in the wall', 'der Rahmen muss noch in der Wand stehen')

@@ -1,7 +1,9 @@
 import { type AnySeal, kindOf, type SealValue, sealKinds } from '../../seals'
-import { assumed, type Stated } from '../../units'
+import type { Id } from '../../geometry'
+import { assumed, type Bounds, type Stated } from '../../units'
 import type { Field } from '../field'
-import { sealOf } from '../find'
+import { frameOf, openingsWith, profileOf, sealOf } from '../find'
+import type { Project } from '../model'
 import { numberField } from './number-field'
 import { withSeal } from './tables'
 
@@ -20,12 +22,22 @@ export const sealFields: readonly Field<number>[] = sealKinds.flatMap(kind =>
         value.fallback && has(sealOf(project, part)?.seal)
           ? { ...assumed(value.fallback.value), origin: 'material', because: value.fallback.why }
           : undefined,
-      allowed: () => ({ bounds: value.bounds, because: value.because }),
+      allowed: (project, part) => ({
+        bounds: value.within === 'depth' ? withinDepth(project, part, value.bounds) : value.bounds,
+        because: value.because,
+      }),
       write: (project, part, to) =>
         withSeal(project, part, seal => (has(seal) ? withValue(seal, value, to) : seal)),
     })
   }),
 )
+
+/** Bounds with their upper end at the depth of the shallowest frame that the seal's joint goes along. */
+const withinDepth = (project: Project, part: Id, bounds: Bounds): Bounds => {
+  const joint = sealOf(project, part)?.joint.id
+  const depths = openingsWith(project, joint ?? part).map(it => profileOf(frameOf(project, it.id)).depth_mm)
+  return { ...bounds, max: Math.min(bounds.max ?? Infinity, ...depths) }
+}
 
 const numberAt = (seal: AnySeal, value: SealValue): Stated<number> | undefined => {
   const found = seal[value.key]

@@ -1,0 +1,68 @@
+import {
+  applyEdit,
+  type Edit,
+  fieldsOf,
+  type Project,
+  samples,
+  type ZonePlace,
+  zonesOf,
+} from '../../core/detail'
+import { planes } from '../../core/kinds'
+import { sealKinds } from '../../core/seals'
+import { type Random, randomFrom } from './random'
+
+/** A valid detail that nobody has chosen: a sample after a number of edits that the model takes. */
+export type RandomDetail = { readonly project: Project; readonly place: ZonePlace; readonly seed: number }
+
+export const randomDetail = (seed: number): RandomDetail => {
+  const random = randomFrom(seed)
+  const [first, ...more] = samples.map(it => it.project)
+  if (first === undefined) throw new Error('there are no samples')
+  let project = random.one([first, ...more])
+  for (let i = 0; i < 14; i++) {
+    const result = applyEdit(project, randomEdit(project, random))
+    if (result.ok) project = result.value
+  }
+  const [place, ...places] = zonesOf(project)
+  if (place === undefined) throw new Error('the sample has no zone')
+  return { project, place: random.one([place, ...places]), seed }
+}
+
+/** Any edit: of a value within its allowed range, of the seals, of the layers, of the frame. */
+export const randomEdit = (project: Project, random: Random): Edit => {
+  const joint = Object.keys(project.joints)[0] ?? ''
+  const frame = Object.keys(project.frames)[0] ?? ''
+  const layers = Object.values(project.walls).flatMap(it => it.layers.map(layer => layer.id))
+  const seals = Object.values(project.joints).flatMap(it => it.seals.map(seal => seal.id))
+  const kind = random.one(sealKinds.map(it => it.kind) as [string, ...string[]]) // there is more than one kind
+  const structural: readonly (() => Edit)[] = [
+    () => ({ kind: 'choose-profile', frame, profile: random.one(['timber-78', 'pvc-76']) }),
+    () => ({ kind: 'fill', joint, plane: random.one(planes), seal: kind }),
+    () => ({ kind: 'remove', part: random.one([seals[0] ?? '', ...seals]) }),
+    () => ({ kind: 'remove', part: random.one([layers[0] ?? '', ...layers]) }),
+    () => ({ kind: 'replace', part: random.one([seals[0] ?? '', ...seals]), seal: kind }),
+    () => ({
+      kind: 'insert',
+      into: Object.keys(project.walls)[0] ?? '',
+      before: random.one([layers[0] ?? '', ...layers]),
+      material: random.one(['eps', 'clay-brick-1800', 'wood-fibre', 'gypsum-board']),
+      thickness_mm: random.between(5, 200),
+    }),
+  ]
+  if (random.chance(0.3)) return random.one(structural as [() => Edit, ...(() => Edit)[]])() // the list above is not empty
+  const parts = [
+    joint,
+    frame,
+    ...layers,
+    ...seals,
+    ...Object.keys(project.walls),
+    ...Object.keys(project.openings),
+  ]
+  const part = random.one(parts as [string, ...string[]]) // a project has at least one joint
+  const [field, ...fields] = fieldsOf(project, part)
+  if (field === undefined) return { kind: 'remove', part }
+  const chosen = random.one([field, ...fields])
+  const { min = 0, max = 200 } = chosen.allowed(project, part).bounds
+  const value = random.chance(0.2) ? random.one([min, max]) : random.between(min, max)
+  return { kind: 'state', at: { field: chosen.id, part }, to: { value, basis: 'specified' } }
+}
