@@ -18,16 +18,18 @@ const outside = (at: Layout): readonly PaintedPart[] => {
   const { depths, position_mm } = at
   const edge = coverEdge(at)
   const bodies = depths.before.filter(it => it !== depths.skin)
-  const parts = bodies.map((it, i) => {
-    // the innermost of them closes the outer reveal up to the frame
-    const to_mm = i === bodies.length - 1 ? Math.max(it.to_mm, position_mm) : it.to_mm
-    return coat(
+  const parts = bodies.flatMap((it, i): readonly PaintedPart[] => {
+    const behind = coat(
       it.layer.id,
       'body',
       ofMaterial(it.layer.material),
       'wall',
-      box(-at.reach_mm, it.from_mm, edge, to_mm),
+      box(-at.reach_mm, it.from_mm, 0, it.to_mm),
     )
+    // before the frame they reach over it; the innermost of them closes the outer reveal up to the frame
+    const to_mm = i === bodies.length - 1 ? position_mm : Math.min(it.to_mm, position_mm)
+    if (to_mm <= it.from_mm || edge <= 0) return [behind]
+    return [behind, { label: behind.label, outline: box(0, it.from_mm, edge, to_mm) }]
   })
   return depths.skin ? [...parts, ...skinParts(at, depths.skin, edge)] : parts
 }
