@@ -15,11 +15,11 @@ export const bundle = async () => {
     platform: 'node',
     format: 'esm',
     target: 'node20',
-    minifySyntax: true,
-    minifyWhitespace: true,
+    minify: true,
     metafile: true,
     write: false,
     logLevel: 'warning',
+    plugins: [oneLocale],
     // Libraries in the older module form ask for Node's own modules by `require`.
     banner: { js: "import{createRequire}from'node:module';const require=createRequire(import.meta.url);" },
   })
@@ -27,6 +27,15 @@ export const bundle = async () => {
   for (const { path, contents } of outputFiles) await writeWhole(path, contents)
   const inputs = Object.keys(metafile.inputs).filter(it => !it.startsWith('node_modules/'))
   await writeWhole(`${root}out/cli/inputs.json`, JSON.stringify(inputs))
+}
+
+/** The schemas' own messages are only ever shown in English; the other forty languages would be read at each start. */
+const oneLocale = {
+  name: 'one-locale',
+  setup: it =>
+    it.onLoad({ filter: /zod[\\/]v4[\\/]locales[\\/]index\.js$/ }, () => ({
+      contents: "export { default as en } from './en.js'",
+    })),
 }
 
 /** Two command lines may bundle at once: each file is there whole or not at all. */

@@ -1,9 +1,10 @@
-import { type FieldAt, fieldOf } from '../../../core/detail'
+import type { FieldAt } from '../../../core/detail'
 import type { Term } from '../../../core/movement'
 import type { Compared, Finding, Remedy } from '../../../core/rules'
 import { source, trustName } from '../../../core/sources'
 import { basisName, usualDecimals, writeCompared, writeQuantity } from '../../../core/units'
 import { type Language, type Words, listed } from '../../../core/words'
+import { fieldName } from './field-name'
 import { governs, label, nothing, verdictName } from './labels'
 import { wrapped } from './wrap'
 
@@ -104,13 +105,11 @@ const remedyText = (it: Remedy): Words =>
   it.kind === 'change'
     ? it.say
     : {
-        en: `${it.say.en}; ${label.then.en}: ${nameOf(it.thenState).en}`,
-        de: `${it.say.de}; ${label.then.de}: ${nameOf(it.thenState).de}`,
+        en: `${it.say.en}; ${label.then.en}: ${fieldName(it.thenState).en}`,
+        de: `${it.say.de}; ${label.then.de}: ${fieldName(it.thenState).de}`,
       }
 
 const namesOf = (fields: readonly FieldAt[]): Words => {
-  const names = fields.map(nameOf)
+  const names = fields.map(fieldName)
   return listed(names.filter((it, at) => names.findIndex(other => other.en === it.en) === at))
 }
-
-const nameOf = ({ field }: FieldAt): Words => fieldOf(field)?.name ?? { en: field, de: field }

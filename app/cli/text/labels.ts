@@ -1,5 +1,5 @@
 import type { Verdict } from '../../../core/rules'
-import { type Words, same, words } from '../../../core/words'
+import { type Words, words } from '../../../core/words'
 
 /** Mark and word of each verdict: the mark is found at a glance, the word is read. */
 export const verdictName: Readonly<Record<Verdict, { readonly mark: string; readonly word: Words }>> = {
@@ -29,7 +29,7 @@ export const label = {
 
 export const notApplicable = words('does not apply', 'entfällt')
 export const practiceWord = words('Practice', 'Regelwerk')
-export const joint = words('joint', 'Fuge')
+export const edition = words('edition', 'Ausgabe')
 export const planned = words('planned', 'geplant')
 export const withMovement = words('with tolerance and movement', 'mit Toleranz und Bewegung')
 export const governs: Readonly<Record<'planned' | 'narrowest' | 'widest', Words>> = {
@@ -39,4 +39,3 @@ export const governs: Readonly<Record<'planned' | 'narrowest' | 'widest', Words>
 }
 export const nothing = words('nothing', 'nichts')
 export const note = words('Note', 'Anmerkung')
-export const equals = same('=')

@@ -3,9 +3,9 @@ import { sideName } from '../../../core/kinds'
 import { jointBand } from '../../../core/movement'
 import type { Practice } from '../../../core/practice'
 import { type Finding, type NotApplicable, type Report, type Where, verdicts } from '../../../core/rules'
-import { inWords, usualDecimals, writeBand, writeQuantity } from '../../../core/units'
+import { usualDecimals, writeBand, writeQuantity } from '../../../core/units'
 import type { Language, Words } from '../../../core/words'
-import { findingLines, wordWidth } from './finding'
+import { findingLines } from './finding'
 import * as labels from './labels'
 import { wrapped } from './wrap'
 
@@ -18,9 +18,15 @@ export type Reported = {
   readonly notes: readonly Words[]
 }
 
-/** A report to be read: how many of each verdict, then every zone with its findings, worst first. */
+/**
+ * A report to be read: how many of each verdict, then every zone with its findings, worst first. Sides of an opening
+ * that say the very same are said once.
+ */
 export const reportText = (it: Reported, language: Language): string =>
-  [...headLines(it, language), ...zonesOf(it.project).flatMap(place => zoneLines(it, place, language))]
+  [
+    ...headLines(it, language),
+    ...merged(zonesOf(it.project).map(place => zoneText(it, place, language))).flatMap(zoneLines),
+  ]
     .map(line => `${line}\n`)
     .join('')
 
@@ -29,54 +35,83 @@ const headLines = (
   language: Language,
 ): readonly string[] => [
   ...wrapped('', [project.title.number, project.title.name, file].filter(Boolean).join(' · ')),
-  ...wrapped('', `${labels.practiceWord[language]}: ${practice.name[language]}, ${practice.edition}`),
+  ...wrapped(
+    '',
+    `${labels.practiceWord[language]}: ${practice.name[language]}, ${labels.edition[language]} ${practice.edition}`,
+  ),
   ...wrapped('', countsOf(report, language)),
   ...notes.flatMap(it => wrapped(`${labels.note[language]}: `, it[language])),
 ]
 
 /** "2 not met, 1 advice, 24 met, 3 do not apply", verdicts that do not occur left out. */
 const countsOf = ({ findings, notApplicable }: Report, language: Language): string => {
-  const counts = verdicts.map(verdict => {
-    const { mark, word } = labels.verdictName[verdict]
-    return [findings.filter(it => it.verdict === verdict).length, `${mark} ${word[language]}`] as const
-  })
-  return [...counts, [notApplicable.length, `– ${labels.notApplicable[language]}`] as const]
+  const counts = verdicts.map(
+    it =>
+      [
+        findings.filter(finding => finding.verdict === it).length,
+        labels.verdictName[it].word[language],
+      ] as const,
+  )
+  return [...counts, [notApplicable.length, labels.notApplicable[language]] as const]
     .filter(([count]) => 0 < count)
     .map(([count, word]) => `${count} ${word}`)
-    .join('   ')
+    .join(', ')
 }
 
-const zoneLines = (it: Reported, place: ZonePlace, language: Language): readonly string[] => {
+/** What is said of a zone, with the names of all sides that it is said of. */
+type ZoneText = {
+  readonly opening: string
+  readonly sides: readonly string[]
+  readonly joint: string
+  readonly body: readonly string[]
+}
+
+const zoneText = (it: Reported, place: ZonePlace, language: Language): ZoneText => {
   const isHere = ({ opening, side, zone }: Where) =>
     opening === place.opening && side === place.side && zone === place.zone.id
   const here = it.report.findings.filter(finding => isHere(finding.where))
   const silent = it.report.notApplicable.filter(rule => isHere(rule.where))
-  return [
-    '',
-    ...heading(it.project, place, language),
-    ...here.flatMap((finding: Finding) => ['', ...findingLines(finding, language)]),
-    ...(silent.length === 0 ? [] : ['']),
-    ...silent.flatMap(rule => silentLines(rule, language)),
-  ]
+  return {
+    opening: openingOf(it.project, place.opening).name,
+    sides: [sideName[place.side][language]],
+    joint: jointText(it.project, place, language),
+    body: [
+      ...here.flatMap((finding: Finding) => ['', ...findingLines(finding, language)]),
+      ...(silent.length === 0 ? [] : ['']),
+      ...silentLines(silent, language),
+    ],
+  }
 }
 
-/** Which side, and where its joint can be. */
-const heading = (project: Project, place: ZonePlace, language: Language): readonly string[] => {
+const merged = (all: readonly ZoneText[]): readonly ZoneText[] =>
+  all.reduce<readonly ZoneText[]>((so, it) => {
+    const alike = so.find(
+      other =>
+        other.opening === it.opening && other.joint === it.joint && other.body.join() === it.body.join(),
+    )
+    if (alike === undefined) return [...so, it]
+    return so.map(other => (other === alike ? { ...other, sides: [...other.sides, ...it.sides] } : other))
+  }, [])
+
+const zoneLines = ({ opening, sides, joint, body }: ZoneText): readonly string[] => {
+  const heading = wrapped('', `${opening}, ${sides.join(' + ')} – ${joint}`)
+  return ['', ...heading, '─'.repeat(Math.max(...heading.map(line => [...line].length))), ...body]
+}
+
+/** Name of a joint, and where it can be. */
+const jointText = (project: Project, place: ZonePlace, language: Language): string => {
   const band = jointBand(project, place.opening, place.side, place.zone.id)
-  const widths = inWords(language => {
-    const planned = writeQuantity(band.planned_mm, 'mm', language)
-    const moving = writeBand(band.moving_mm, 'mm', language, usualDecimals.mm)
-    return `${planned} ${labels.planned[language]}, ${moving} ${labels.withMovement[language]}`
-  })
-  const side = sideName[place.side][language]
-  const name = jointOf(project, place.zone).name
-  const text = `${openingOf(project, place.opening).name}, ${side} – ${name}: ${widths[language]}`
-  const lines = wrapped('', text)
-  return [...lines, '─'.repeat(Math.max(...lines.map(line => [...line].length)))]
+  const planned = writeQuantity(band.planned_mm, 'mm', language)
+  const moving = writeBand(band.moving_mm, 'mm', language, usualDecimals.mm)
+  const { planned: asPlanned, withMovement } = labels
+  return `${jointOf(project, place.zone).name}: ${planned} ${asPlanned[language]}, ${moving} ${withMovement[language]}`
 }
 
-const silentLines = ({ title, because }: NotApplicable, language: Language): readonly string[] =>
-  wrapped(
-    `– ${labels.notApplicable[language].padEnd(Math.max(wordWidth[language], 14))}  `,
-    `${title[language]}: ${because[language]}`,
-  )
+/** Rules that do not apply, those with the same reason together. */
+const silentLines = (all: readonly NotApplicable[], language: Language): readonly string[] => {
+  const reasons = [...new Set(all.map(it => it.because[language]))]
+  return reasons.flatMap(because => {
+    const titles = all.filter(it => it.because[language] === because).map(it => it.title[language])
+    return wrapped(`– ${labels.notApplicable[language]}  `, `${titles.join(', ')}: ${because}`)
+  })
+}

@@ -1,0 +1,113 @@
+import { writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { describe, expect, it } from 'vitest'
+import { exitFor } from '../../app/cli/commands/check'
+import { samples, saveProject } from '../../core/detail'
+import { practiceOf, practices } from '../../core/practice'
+import { type Finding, type Report, check } from '../../core/rules'
+import { source } from '../../core/sources'
+import { writeCompared } from '../../core/units'
+import { type Language, languages } from '../../core/words'
+import { aFolder, typed } from './given'
+
+const folder = aFolder()
+const pathOf = (file: string): string => join(folder, `${file}.jamb`)
+for (const { file, project } of samples) writeFileSync(pathOf(file), saveProject(project))
+
+const asked = samples.flatMap(sample =>
+  practices.flatMap(practice =>
+    languages.map(language => [sample.file, practice.id, language, sample.project] as const),
+  ),
+)
+
+describe.each(asked)('%s by %s in %s', (file, id, language, project) => {
+  const report = check(project, practiceOf({ id, own: project.practice.own }))
+  const said = () => typed('check', pathOf(file), '--practice', id, '--language', language)
+
+  it('keeps to a hundred columns', async () => {
+    const { out, err } = await said()
+    expect(err).toBe('')
+    expect(out.split('\n').filter(line => 100 < [...line].length)).toEqual([])
+  })
+
+  it('says all that each finding brings', async () => {
+    const text = inOneLine((await said()).out)
+    for (const it of report.findings)
+      for (const part of partsOf(it, language)) expect(text).toContain(inOneLine(part))
+    for (const it of report.notApplicable) expect(text).toContain(inOneLine(it.because[language]))
+  })
+
+  it('ends as its verdicts ask', async () => {
+    expect((await said()).code).toBe(exitFor(report))
+  })
+})
+
+/** What a reader must find of a finding. */
+const partsOf = (it: Finding, language: Language): readonly string[] => {
+  const compared = 'compared' in it && it.compared?.kind === 'amount' ? it.compared : undefined
+  const amounts = compared ? Object.values(writeCompared(compared.actual, compared.required, language)) : []
+  const remedies = 'remedies' in it ? it.remedies.map(remedy => remedy.say[language]) : []
+  const sum = it.sum.map(term => term.says[language])
+  return [
+    it.title[language],
+    ...amounts,
+    ...(it.cite ? [source(it.cite.source).title[language]] : []),
+    ...remedies,
+    ...sum,
+  ]
+}
+
+const inOneLine = (text: string): string => text.replaceAll(/\s+/g, ' ')
+
+describe('the samples are what they are there for', () => {
+  it.each(samples.map(it => [it.file]))('%s', async file => {
+    expect((await typed('check', pathOf(file))).code).toBe(file === 'right-jamb' ? 0 : 1)
+  })
+})
+
+describe('how a check ends', () => {
+  const { findings } = check(samples[0]?.project ?? Object.assign({}))
+  const [met] = findings
+  const report = (...all: readonly Finding[]): Report => ({ findings: all, notApplicable: [] })
+  if (met?.verdict !== 'met') throw new Error('the right sample meets its first rule')
+  const { compared: _, ...head } = met
+  const unknown: Finding = { ...head, verdict: 'unknown', missing: [{ field: 'joint.planned', part: 'j' }] }
+  const refer: Finding = { ...head, verdict: 'refer', to: met.title, handOver: [] }
+  const act = { kind: 'act', say: met.title, thenState: { field: 'joint.planned', part: 'j' } } as const
+  const advice: Finding = { ...met, verdict: 'advice', remedies: [act] }
+  const broken: Finding = { ...met, verdict: 'not-met', remedies: [act] }
+
+  it.each([
+    ['nothing applies', report(), 0],
+    ['all is met', report(met), 0],
+    ['advice breaks nothing', report(met, advice), 0],
+    ['something is referred', report(met, refer), 3],
+    ['something is unknown', report(unknown, advice), 3],
+    ['something is not met, whatever else there is', report(unknown, refer, broken), 1],
+  ])('%s', (_, it, code) => expect(exitFor(it)).toBe(code))
+})
+
+describe('--json', () => {
+  it('is one object with the members that others read', async () => {
+    const { out } = await typed('check', pathOf('tight-outside'), '--json')
+    const json = JSON.parse(out)
+    expect(Object.keys(json)).toEqual(['schema', 'file', 'practice', 'edition', 'findings', 'notApplicable'])
+    expect(json).toMatchObject({ schema: 'jambwright-check/1', file: 'tight-outside.jamb', practice: 'DE' })
+    const project = samples.find(it => it.file === 'tight-outside')?.project
+    const report = project && check(project)
+    expect(json.findings).toHaveLength(report?.findings.length ?? 0)
+    expect(json.notApplicable).toEqual(report?.notApplicable)
+  })
+
+  it('brings the margin of what is compared as an amount, negative where it is not met', async () => {
+    const { findings } = JSON.parse((await typed('check', pathOf('tight-outside'), '--json')).out)
+    const broken = findings.filter((it: Finding) => it.verdict === 'not-met' && it.compared.kind === 'amount')
+    expect(broken.length).toBeGreaterThan(0)
+    for (const it of broken) expect(it.margin).toBeLessThan(0)
+  })
+})
+
+it('a practice may be named in small letters', async () => {
+  const { out } = await typed('check', pathOf('right-jamb'), '--practice', 'uk')
+  expect(out).toContain('United Kingdom')
+})
