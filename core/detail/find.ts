@@ -5,9 +5,13 @@ import { profiles } from './profiles/all'
 import type { Profile } from './profiles/profile'
 import type { Fixing, Frame, Joint, Layer, Opening, Project, Wall, Zone } from './model'
 
+/** What is in a table under an id, if anything. A name that every object inherits is not in the table. */
+export const entryAt = <T>(table: Readonly<Record<Id, T>>, id: Id): T | undefined =>
+  Object.hasOwn(table, id) ? table[id] : undefined
+
 /** What is in a table under an id. A file whose references dangle is refused, so a gap here is our own fault. */
 const entry = <T>(table: Readonly<Record<Id, T>>, id: Id): T => {
-  const found = table[id]
+  const found = entryAt(table, id)
   if (found === undefined) throw new Error(`nothing has the id ${id}`)
   return found
 }

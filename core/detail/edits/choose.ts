@@ -5,6 +5,8 @@ import { words } from '../../words'
 import type { EditKind } from '../edit'
 import { withFrame, withOpening } from '../fields/tables'
 import { profiles } from '../profiles/all'
+import { standing } from './standing'
+import { entryAt } from '../find'
 
 export const choosePractice: EditKind<'choose-practice'> = {
   kind: 'choose-practice',
@@ -24,7 +26,7 @@ export const chooseProfile: EditKind<'choose-profile'> = {
   apply: (project, { frame, profile }) => {
     const found = profiles.find(it => it.id === profile)
     const [first] = found?.materials ?? []
-    if (found === undefined || first === undefined || project.frames[frame] === undefined) {
+    if (found === undefined || first === undefined || entryAt(project.frames, frame) === undefined) {
       return refused({ at: profile, say: words('no such profile', 'dieses Profil gibt es nicht') })
     }
     const next = withFrame(project, frame, it => ({
@@ -32,7 +34,7 @@ export const chooseProfile: EditKind<'choose-profile'> = {
       profile,
       material: found.materials.includes(it.material) ? it.material : first,
     }))
-    return ok(next)
+    return standing(next)
   },
 }
 
@@ -40,7 +42,7 @@ export const chooseWall: EditKind<'choose-wall'> = {
   kind: 'choose-wall',
   schema: z.strictObject({ kind: z.literal('choose-wall'), opening: z.string(), wall: z.string() }),
   apply: (project, { opening, wall }) =>
-    project.walls[wall] && project.openings[opening]
-      ? ok(withOpening(project, opening, it => ({ ...it, wall })))
+    entryAt(project.walls, wall) && entryAt(project.openings, opening)
+      ? standing(withOpening(project, opening, it => ({ ...it, wall })))
       : refused({ at: wall, say: words('no such wall', 'diese Wand gibt es nicht') }),
 }

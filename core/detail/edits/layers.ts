@@ -2,13 +2,13 @@ import { z } from 'zod'
 import { material } from '../../materials'
 import { ok, refused, specified } from '../../units'
 import { isSome, words } from '../../words'
-import { fieldOf } from '../fields/field-of'
 import type { EditKind } from '../edit'
 import { withJoint, withWall } from '../fields/tables'
-import { layerOf, sealOf } from '../find'
+import { entryAt, layerOf, sealOf } from '../find'
 import type { Layer } from '../model'
 import { numbered } from './numbered'
 import { withMaterials } from './materials'
+import { standing } from './standing'
 
 const noPart = (at: string) =>
   refused({ at, say: words('there is no such part', 'dieses Teil gibt es nicht') })
@@ -24,8 +24,8 @@ export const insert: EditKind<'insert'> = {
     thickness_mm: z.number(),
   }),
   apply: (project, edit) => {
-    const wall = project.walls[edit.into]
-    if (wall === undefined || !(project.materials[edit.material] ?? material(edit.material)))
+    const wall = entryAt(project.walls, edit.into)
+    if (wall === undefined || !(entryAt(project.materials, edit.material) ?? material(edit.material)))
       return noPart(edit.into)
     const counted = numbered(project, 'layer')
     const layer: Layer = {
@@ -38,17 +38,7 @@ export const insert: EditKind<'insert'> = {
     const next = withMaterials(
       withWall(counted.project, wall.id, it => ({ ...it, layers: isSome(layers) ? layers : it.layers })),
     )
-    const allowed = fieldOf('layer.thickness')?.allowed(next, layer.id).bounds
-    const fits =
-      allowed === undefined ||
-      ((allowed.min ?? 0) <= edit.thickness_mm && edit.thickness_mm <= (allowed.max ?? Infinity))
-    return fits
-      ? ok(next)
-      : refused({
-          at: layer.id,
-          say: words('no such layer can be built', 'so eine Schicht gibt es nicht'),
-          allowed,
-        })
+    return standing(next)
   },
 }
 
@@ -69,12 +59,7 @@ export const remove: EditKind<'remove'> = {
       return refused({ at: part, say: words('the bearing layer stays: all depths refer to it', 'die tragende Schicht bleibt: alle Tiefen beziehen sich auf sie') }) // prettier-ignore
     }
     const next = withWall(project, found.wall.id, it => ({ ...it, layers }))
-    return frameStands(next)
-      ? ok(next)
-      : refused({
-          at: part,
-          say: words('the frame would stand outside the wall', 'der Rahmen stünde außerhalb der Wand'),
-        })
+    return standing(next)
   },
 }
 
@@ -90,26 +75,11 @@ export const move: EditKind<'move'> = {
       ...it,
       layers: isSome(layers) ? layers : it.layers,
     }))
-    return frameStands(next)
-      ? ok(next)
-      : refused({
-          at: part,
-          say: words('the frame would stand outside the wall', 'der Rahmen stünde außerhalb der Wand'),
-        })
+    return standing(next)
   },
 }
 
 const placed = (layers: readonly Layer[], layer: Layer, before: string | undefined): readonly Layer[] => {
   const at = before === undefined ? -1 : layers.findIndex(it => it.id === before)
   return at < 0 ? [...layers, layer] : layers.toSpliced(at, 0, layer)
-}
-
-/** Whether every frame still stands where it is stated. */
-const frameStands = (project: Parameters<typeof layerOf>[0]): boolean => {
-  const field = fieldOf('opening.position')
-  return Object.values(project.openings).every(opening => {
-    const bounds = field?.allowed(project, opening.id).bounds
-    const at = opening.position_mm.value
-    return bounds === undefined || ((bounds.min ?? -Infinity) <= at && at <= (bounds.max ?? Infinity))
-  })
 }

@@ -6,7 +6,7 @@ import { around, ok, type Problem, refused } from '../../units'
 import { filled, words } from '../../words'
 import type { EditKind } from '../edit'
 import { withJoint } from '../fields/tables'
-import { sealOf } from '../find'
+import { entryAt, sealOf } from '../find'
 import type { Joint, Project } from '../model'
 import { numbered } from './numbered'
 
@@ -20,7 +20,7 @@ export const fill: EditKind<'fill'> = {
     seal: z.string(),
   }),
   apply: (project, { joint, plane, seal }) => {
-    const found = project.joints[joint]
+    const found = entryAt(project.joints, joint)
     const kind = servant(seal, plane)
     if (found === undefined) return refused(noJoint(joint))
     if (kind === undefined) return refused(noServant(seal, plane))

@@ -1,7 +1,7 @@
 import type { Id } from '../../geometry'
 import { kindOf } from '../../seals'
 import type { Field, FieldAt, Known, PartKind } from '../field'
-import { fixingOf, layerOf, sealOf } from '../find'
+import { entryAt, fixingOf, layerOf, sealOf } from '../find'
 import type { Project } from '../model'
 import { fields } from './all'
 
@@ -19,10 +19,10 @@ export const known = (project: Project, at: FieldAt): Known<number> | undefined 
 
 /** What kind of part an id names. */
 export const partKindOf = (project: Project, part: Id): PartKind | undefined => {
-  if (project.walls[part]) return 'wall'
-  if (project.frames[part]) return 'frame'
-  if (project.joints[part]) return 'joint'
-  if (project.openings[part]) return 'opening'
+  if (entryAt(project.walls, part)) return 'wall'
+  if (entryAt(project.frames, part)) return 'frame'
+  if (entryAt(project.joints, part)) return 'joint'
+  if (entryAt(project.openings, part)) return 'opening'
   if (layerOf(project, part)) return 'layer'
   if (sealOf(project, part)) return 'seal'
   return fixingOf(project, part) ? 'fixing' : undefined

@@ -3,15 +3,16 @@ import { assumed } from '../../units'
 import { words } from '../../words'
 import { numberField } from './number-field'
 import { withFrame } from './tables'
+import { entryAt } from '../find'
 
 export const frameMovement = numberField({
   id: 'frame.movement',
   name: words('Movement of the frame', 'Bewegung des Rahmens'),
   of: 'frame',
   unit: 'mm_m',
-  read: (project, frame) => project.frames[frame]?.movement_mm_m,
+  read: (project, frame) => entryAt(project.frames, frame)?.movement_mm_m,
   fallback: (project, frame) => {
-    const found = project.frames[frame]
+    const found = entryAt(project.frames, frame)
     if (found === undefined) return undefined
     return {
       ...assumed(trade[found.material].movement_mm_m),

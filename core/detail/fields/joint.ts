@@ -1,6 +1,7 @@
 import { words } from '../../words'
 import { numberField } from './number-field'
 import { withJoint } from './tables'
+import { entryAt } from '../find'
 
 /** Wider than this nobody calls it a joint: ours. The narrow end is the least that can be drawn. */
 const width = { unit: 'mm', min: 0.5, max: 100 } as const
@@ -10,7 +11,7 @@ export const jointPlanned = numberField({
   name: words('Joint, planned', 'Fuge, geplant'),
   of: 'joint',
   unit: 'mm',
-  read: (project, joint) => project.joints[joint]?.planned_mm,
+  read: (project, joint) => entryAt(project.joints, joint)?.planned_mm,
   allowed: () => ({ bounds: width, because: words('a joint has a width', 'eine Fuge hat eine Breite') }),
   write: (project, joint, to) =>
     withJoint(project, joint, it => ({ ...it, planned_mm: to ?? it.planned_mm })),
@@ -22,7 +23,7 @@ export const jointTolerance = numberField({
   of: 'joint',
   unit: 'mm',
   surveyed: true,
-  read: (project, joint) => project.joints[joint]?.tolerance_mm,
+  read: (project, joint) => entryAt(project.joints, joint)?.tolerance_mm,
   allowed: () => ({
     bounds: { unit: 'mm', min: 0, max: 50 },
     because: words('how far the built width may be off', 'wie weit die gebaute Breite abweichen darf'),

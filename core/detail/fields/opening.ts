@@ -2,6 +2,7 @@ import { words } from '../../words'
 import { allowedPosition } from '../allowed/position'
 import { numberField } from './number-field'
 import { withOpening } from './tables'
+import { entryAt } from '../find'
 
 /** A frame is at least as wide as its two sides, and no wider than what is made in one piece: ours. */
 const size = { unit: 'mm', min: 200, max: 12000 } as const
@@ -12,7 +13,7 @@ export const frameWidth = numberField({
   name: words('Frame width', 'Rahmenbreite'),
   of: 'opening',
   unit: 'mm',
-  read: (project, opening) => project.openings[opening]?.width_mm,
+  read: (project, opening) => entryAt(project.openings, opening)?.width_mm,
   allowed: () => ({ bounds: size, because: sizeBecause }),
   write: (project, opening, to) =>
     withOpening(project, opening, it => ({ ...it, width_mm: to ?? it.width_mm })),
@@ -23,7 +24,7 @@ export const frameHeight = numberField({
   name: words('Frame height', 'Rahmenhöhe'),
   of: 'opening',
   unit: 'mm',
-  read: (project, opening) => project.openings[opening]?.height_mm,
+  read: (project, opening) => entryAt(project.openings, opening)?.height_mm,
   allowed: () => ({ bounds: size, because: sizeBecause }),
   write: (project, opening, to) =>
     withOpening(project, opening, it => ({ ...it, height_mm: to ?? it.height_mm })),
@@ -34,7 +35,7 @@ export const framePosition = numberField({
   name: words('From bearing layer', 'Ab tragender Schicht'),
   of: 'opening',
   unit: 'mm',
-  read: (project, opening) => project.openings[opening]?.position_mm,
+  read: (project, opening) => entryAt(project.openings, opening)?.position_mm,
   allowed: allowedPosition,
   write: (project, opening, to) =>
     withOpening(project, opening, it => ({ ...it, position_mm: to ?? it.position_mm })),

@@ -2,6 +2,7 @@ import type { Id } from '../../geometry'
 import type { AnySeal } from '../../seals'
 import { isSome } from '../../words'
 import type { Fixing, Frame, Joint, Layer, Opening, Project, Wall } from '../model'
+import { entryAt } from '../find'
 
 type Change<T> = (it: T) => T
 type Table = 'walls' | 'frames' | 'joints' | 'openings'
@@ -14,11 +15,10 @@ const withEntry = <K extends Table>(
   id: Id,
   change: Change<EntryOf<K>>,
 ): Project => {
-  const found = project[table][id]
   // The table of K holds entries of K: TypeScript does not follow the index through the generic.
-  return found === undefined
-    ? project
-    : { ...project, [table]: { ...project[table], [id]: change(found as EntryOf<K>) } }
+  const entries = project[table] as Readonly<Record<Id, EntryOf<K>>>
+  const found = entryAt(entries, id)
+  return found === undefined ? project : { ...project, [table]: { ...entries, [id]: change(found) } }
 }
 
 export const withWall = (project: Project, id: Id, change: Change<Wall>) =>

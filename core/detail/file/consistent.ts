@@ -1,17 +1,18 @@
 import type { Id } from '../../geometry'
 import { material } from '../../materials'
 import { practice } from '../../practice'
-import { exactly, isInside, type Problem } from '../../units'
+import type { Problem } from '../../units'
 import { filled, type Words, words } from '../../words'
 import { sides } from '../../kinds'
-import { fieldsOf } from '../fields/field-of'
+import { standingProblems } from '../allowed/stands'
+import { entryAt } from '../find'
 import type { Project } from '../model'
 import { profiles } from '../profiles/all'
 
 /** What a file's schema cannot see: names that lead nowhere, names used twice, values for which no geometry exists. */
 export const consistencyProblems = (project: Project): readonly Problem[] => {
   const dangling = [...referenceProblems(project), ...nameProblems(project)]
-  return dangling.length > 0 ? dangling : rangeProblems(project)
+  return dangling.length > 0 ? dangling : standingProblems(project)
 }
 
 const missing = (at: string, what: Words, id: Id): Problem => ({
@@ -30,21 +31,24 @@ const referenceProblems = (project: Project): readonly Problem[] => {
   )
   Object.entries(project.walls).forEach(([id, wall]) =>
     wall.layers.forEach((layer, i) =>
-      need(project.materials[layer.material] ?? material(layer.material), missing(`walls.${id}.layers.${i}.material`, words('material', 'Baustoff'), layer.material)),
+      need(entryAt(project.materials, layer.material) ?? material(layer.material), missing(`walls.${id}.layers.${i}.material`, words('material', 'Baustoff'), layer.material)),
     ),
   ) // prettier-ignore
   Object.entries(project.frames).forEach(([id, frame]) =>
     need(profiles.find(it => it.id === frame.profile), missing(`frames.${id}.profile`, words('profile', 'Profil'), frame.profile)),
   ) // prettier-ignore
   Object.entries(project.openings).forEach(([id, opening]) => {
-    need(project.walls[opening.wall], missing(`openings.${id}.wall`, words('wall', 'Wand'), opening.wall))
     need(
-      project.frames[opening.frame],
+      entryAt(project.walls, opening.wall),
+      missing(`openings.${id}.wall`, words('wall', 'Wand'), opening.wall),
+    )
+    need(
+      entryAt(project.frames, opening.frame),
       missing(`openings.${id}.frame`, words('frame', 'Rahmen'), opening.frame),
     )
     sides.forEach(side =>
       opening.sides[side].forEach((zone, i) =>
-        need(project.joints[zone.joint], missing(`openings.${id}.sides.${side}.${i}.joint`, words('joint', 'Fuge'), zone.joint)),
+        need(entryAt(project.joints, zone.joint), missing(`openings.${id}.sides.${side}.${i}.joint`, words('joint', 'Fuge'), zone.joint)),
       ),
     ) // prettier-ignore
   })
@@ -88,27 +92,4 @@ const nameProblems = (project: Project): readonly Problem[] => {
     )
   })
   return problems
-}
-
-const rangeProblems = (project: Project): readonly Problem[] => {
-  const parts = [
-    ...Object.values(project.walls).flatMap(it => [it.id, ...it.layers.map(layer => layer.id)]),
-    ...Object.keys(project.frames),
-    ...Object.values(project.joints).flatMap(it => [it.id, ...it.seals.map(seal => seal.id)]),
-    ...Object.values(project.openings).flatMap(it => [it.id, ...(it.fixing ? [it.fixing.id] : [])]),
-  ]
-  return parts.flatMap(part =>
-    fieldsOf(project, part).flatMap((field): readonly Problem[] => {
-      const value = field.read(project, part)?.value
-      const { bounds, because } = field.allowed(project, part)
-      if (value === undefined || isInside(exactly(value), bounds)) return []
-      return [
-        {
-          at: `${part} ${field.id}`,
-          say: filled(words('{0}: {1}', '{0}: {1}'), field.name, because),
-          allowed: bounds,
-        },
-      ]
-    }),
-  )
 }
