@@ -1,9 +1,9 @@
 import type { Graph } from './algebra/ordering'
-import type { HeatCase } from './case'
+import { type HeatCase, fixedFilm_W_m2K } from './case'
 import { film, foil, offDiagonal } from './element'
 import type { Mesh } from './mesh/mesh'
 import type { OutlineGraph } from './mesh/outline-graph'
-import { perMillimetre } from './si'
+import { metres, perMillimetre } from './si'
 
 /**
  * The equations of a case on a mesh. Unknowns are temperatures at the corners and bubble heights on the edges.
@@ -27,6 +27,8 @@ export type System = {
   readonly filmEdge: Int32Array
   readonly filmSurface: Int32Array
   readonly filmWeight: Float64Array
+  /** 1 where two fixed temperatures that differ meet: the flow there is infinite, in truth as on the mesh. */
+  readonly contact: Uint8Array
   /** Edges with a foil: which, conductance / length in W/(mK). */
   readonly foilEdge: Int32Array
   readonly foilWeight: Float64Array
@@ -70,8 +72,9 @@ export const systemOf = (mesh: Mesh, graph: OutlineGraph): System => {
     filmEdge,
     filmSurface: filmEdge.map(e => graph.surface[mesh.segmentOf[e]!]!),
     filmWeight: new Float64Array(filmEdge.length),
+    contact: new Uint8Array(mesh.vertices),
     foilEdge,
-    foilWeight: foilEdge.map(() => 0) instanceof Int32Array ? new Float64Array(foilEdge.length) : new Float64Array(0),
+    foilWeight: new Float64Array(foilEdge.length),
     load: new Float64Array(mesh.vertices),
     bubbleLoad: new Float64Array(mesh.edges),
   }
@@ -96,8 +99,27 @@ export const propertiesOf = (it: HeatCase): Properties => ({
   air_C: Float64Array.from(it.surfaces, surface => surface.air_C),
 })
 
+/** Marks the corners where two fixed temperatures that differ meet. */
+export const markContacts = (scratch: System, { film_W_m2K, air_C }: Properties): void => {
+  const { mesh, filmEdge, filmSurface, contact } = scratch
+  const fixed_C = new Map<number, number>()
+  for (let m = 0; m < filmEdge.length; m++) {
+    const s = filmSurface[m]!
+    if (film_W_m2K[s]! < fixedFilm_W_m2K) continue
+    for (const v of [mesh.edgeFrom[filmEdge[m]!]!, mesh.edgeTo[filmEdge[m]!]!]) {
+      const other = fixed_C.get(v)
+      if (other !== undefined && other !== air_C[s]) contact[v] = 1
+      fixed_C.set(v, air_C[s]!)
+    }
+  }
+}
+
 /** Renews all numbers of the equations from the places of the nodes. Nothing is allocated. */
-export const assemble = (scratch: System, graph: OutlineGraph, { lambda_W_mK, film_W_m2K, air_C }: Properties): void => {
+export const assemble = (
+  scratch: System,
+  graph: OutlineGraph,
+  { lambda_W_mK, film_W_m2K, air_C }: Properties,
+): void => {
   const { mesh, k, diagonal, across, entries, edgeAt, bubbleInverse, load, bubbleLoad } = scratch
   const { x, y, corner, edgeOf, body, edgeFrom, edgeTo } = mesh
   diagonal.fill(0)
@@ -150,7 +172,7 @@ export const assemble = (scratch: System, graph: OutlineGraph, { lambda_W_mK, fi
     const e = foilEdge[m]!
     const a = edgeFrom[e]!
     const b = edgeTo[e]!
-    const weight = graph.foil_W_K[mesh.segmentOf[e]!]! / (1e-3 * Math.hypot(x[b]! - x[a]!, y[b]! - y[a]!))
+    const weight = graph.foil_W_K[mesh.segmentOf[e]!]! / metres(Math.hypot(x[b]! - x[a]!, y[b]! - y[a]!))
     foilWeight[m] = weight
     diagonal[a]! += foil.ends * weight
     diagonal[b]! += foil.ends * weight

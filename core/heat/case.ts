@@ -23,7 +23,11 @@ export type Surface = {
 export const fixedFilm_W_m2K = 1e8
 
 /** A metal foil along outlines: it conducts along itself only. */
-export type Foil = { readonly name: string; readonly path: readonly Point[]; readonly conductance_W_K: number }
+export type Foil = {
+  readonly name: string
+  readonly path: readonly Point[]
+  readonly conductance_W_K: number
+}
 
 /**
  * A steady heat problem in a plane: bodies tile the domain without gap or overlap, outer edges that no surface

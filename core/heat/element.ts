@@ -10,7 +10,14 @@ export const cornerBubble = 4 / 3
 export const bubbleBubble = 8 / 3
 
 /** A film along an edge of length L: ∫φiφi = L/3, ∫φiφj = L/6, ∫φi b = L/3, ∫bb = 8L/15; loads ∫φi = L/2, ∫b = 2L/3. */
-export const film = { own: 1 / 3, across: 1 / 6, bubble: 1 / 3, bubbleOwn: 8 / 15, load: 1 / 2, bubbleLoad: 2 / 3 } as const
+export const film = {
+  own: 1 / 3,
+  across: 1 / 6,
+  bubble: 1 / 3,
+  bubbleOwn: 8 / 15,
+  load: 1 / 2,
+  bubbleLoad: 2 / 3,
+} as const
 
 /** A foil along an edge of length L with conductance g: ends ±g/L, bubble 16/3 g/L, no coupling between the two. */
 export const foil = { ends: 1, bubble: 16 / 3 } as const

@@ -1,4 +1,5 @@
 import type { System } from './assemble'
+import type { Mesh } from './mesh/mesh'
 import type { Field } from './solve'
 
 /** Indicators of a field's error: their sum in W·K per metre, and the share of each vertex. */
@@ -11,7 +12,7 @@ export type Indicators = { readonly atVertex: Float64Array; readonly total: numb
  *   residual of the edge function  2/15 (b_ab (k_ca − k_cb) − (b_ac − b_bc) k_cc),  stiffness −(3 k_ab + 2 k_ac + 2 k_bc)/45
  *   residual of the inner function −2/15 Σ b k,                                     stiffness −(k_0 + k_1 + k_2)/90
  */
-export const indicators = (system: System, field: Field, scratch: { residual: Float64Array; stiffness: Float64Array; atVertex: Float64Array }): Indicators => {
+export const indicators = (system: System, field: Field, scratch: IndicatorWork): Indicators => {
   const { mesh, k } = system
   const { residual, stiffness, atVertex } = scratch
   const { corner, edgeOf, edgeFrom, edgeTo } = mesh
@@ -48,7 +49,8 @@ export const indicators = (system: System, field: Field, scratch: { residual: Fl
   }
   for (let m = 0; m < system.filmEdge.length; m++) {
     const e = system.filmEdge[m]!
-    residual[e]! += (system.filmWeight[m]! / 60) * (field.corner_C[edgeFrom[e]!]! - field.corner_C[edgeTo[e]!]!)
+    residual[e]! +=
+      (system.filmWeight[m]! / 60) * (field.corner_C[edgeFrom[e]!]! - field.corner_C[edgeTo[e]!]!)
     stiffness[e]! += system.filmWeight[m]! / 210
   }
   for (let e = 0; e < mesh.edges; e++) {
@@ -57,5 +59,23 @@ export const indicators = (system: System, field: Field, scratch: { residual: Fl
     atVertex[edgeFrom[e]!]! += share / 2
     atVertex[edgeTo[e]!]! += share / 2
   }
-  return { atVertex, total }
+  for (let v = 0; v < mesh.vertices; v++) {
+    if (!system.contact[v]) continue
+    total -= atVertex[v]!
+    atVertex[v] = 0
+  }
+  return { atVertex, total: Math.max(0, total) }
 }
+
+/** Room for the indicators of one mesh; `atVertex` holds the answer. */
+export type IndicatorWork = {
+  readonly residual: Float64Array
+  readonly stiffness: Float64Array
+  readonly atVertex: Float64Array
+}
+
+export const indicatorWorkFor = ({ edges, vertices }: Mesh): IndicatorWork => ({
+  residual: new Float64Array(edges),
+  stiffness: new Float64Array(edges),
+  atVertex: new Float64Array(vertices),
+})

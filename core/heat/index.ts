@@ -1,1 +1,8 @@
 export type { Body, Foil, HeatCase, Stretch, Surface } from './case'
+export { readPlainCase } from './plain/plain-case'
+export { plainResult } from './plain/plain-result'
+export type { PlainResult } from './plain/plain-result'
+export { flows_W_m, lowestSpots, temperatureAt } from './results'
+export type { Spot } from './results'
+export { solveCase, usualAccuracy } from './solution'
+export type { Accuracy, Solution } from './solution'

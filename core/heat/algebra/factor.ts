@@ -67,18 +67,28 @@ export const factorPattern = (graph: Graph, order: Int32Array): Factor => {
   for (let i = 0; i < n; i++) {
     mark[i] = i
     const old = order[i]!
-    let at = rowStarts[i]!
     for (let k = graph.starts[old]!; k < graph.starts[old + 1]!; k++)
       for (let j = place[graph.columns[k]!]!; j < i && mark[j] !== i; j = parent[j]!) {
         mark[j] = i
         rowOf[fill[j]!++] = i
-        columnOf[at++] = j
       }
-    columnOf.subarray(rowStarts[i]!, at).sort()
   }
+  // The rows are the columns turned: read in ascending order of columns they come out sorted.
+  const next = rowStarts.slice()
+  for (let j = 0; j < n; j++)
+    for (let k = starts[j]!; k < starts[j + 1]!; k++) columnOf[next[rowOf[k]!]!++] = j
   return {
-    rows: n, order, place, starts, rowOf, rowStarts, columnOf, // prettier-ignore
-    values: new Float64Array(size), inverse: new Float64Array(n), work: new Float64Array(n), front: new Int32Array(n),
+    rows: n,
+    order,
+    place,
+    starts,
+    rowOf,
+    rowStarts,
+    columnOf, // prettier-ignore
+    values: new Float64Array(size),
+    inverse: new Float64Array(n),
+    work: new Float64Array(n),
+    front: new Int32Array(n),
   }
 }
 
@@ -87,7 +97,12 @@ export const factorPattern = (graph: Graph, order: Int32Array): Factor => {
  * a pivot that rounding has eaten is replaced by the matrix's own diagonal, so the factor always exists: it then
  * preconditions a little less well, and the iteration corrects it. Gives how many pivots were replaced.
  */
-export const factorise = (scratch: Factor, graph: Graph, entries: Float64Array, diagonal: Float64Array): number => {
+export const factorise = (
+  scratch: Factor,
+  graph: Graph,
+  entries: Float64Array,
+  diagonal: Float64Array,
+): number => {
   const { rows, order, place, starts, rowOf, values, inverse, rowStarts, columnOf, work, front } = scratch
   front.set(starts.subarray(0, rows))
   work.fill(0)
@@ -125,7 +140,11 @@ export const factorise = (scratch: Factor, graph: Graph, entries: Float64Array, 
 const smallestPivot = 1e-13
 
 /** Solves L Lᵀ z = r in the vertex numbering of the matrix. `z` may be `r`. */
-export const solveFactor = ({ rows, order, starts, rowOf, values, inverse, work }: Factor, r: Float64Array, z: Float64Array): void => {
+export const solveFactor = (
+  { rows, order, starts, rowOf, values, inverse, work }: Factor,
+  r: Float64Array,
+  z: Float64Array,
+): void => {
   for (let j = 0; j < rows; j++) work[j] = r[order[j]!]!
   for (let j = 0; j < rows; j++) {
     const value = work[j]! * inverse[j]!

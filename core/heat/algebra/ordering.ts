@@ -48,7 +48,8 @@ const dissect = (scratch: Dissection, begin: number, end: number): void => {
   for (let i = middle - 1; i >= begin; i--) {
     const v = set[i]!
     let touches = false
-    for (let k = graph.starts[v]!; k < graph.starts[v + 1]! && !touches; k++) touches = part[graph.columns[k]!] === mark + 1
+    for (let k = graph.starts[v]!; k < graph.starts[v + 1]! && !touches; k++)
+      touches = part[graph.columns[k]!] === mark + 1
     if (!touches) continue
     last--
     set[i] = set[last]!

@@ -26,7 +26,11 @@ export const fixSegment = (scratch: Triangulation, a: number, b: number, segment
 }
 
 /** The edge from a vertex along a ray to b, or the edge opposite that the ray crosses first. */
-const firstAhead = (scratch: Triangulation, a: number, b: number): { readonly kind: 'edge' | 'crossing'; readonly edge: number } => {
+const firstAhead = (
+  scratch: Triangulation,
+  a: number,
+  b: number,
+): { readonly kind: 'edge' | 'crossing'; readonly edge: number } => {
   const { x, y, from, twin, edgeOf } = scratch
   const begin = edgeOf[a]!
   let e = begin

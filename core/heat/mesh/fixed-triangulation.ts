@@ -36,7 +36,11 @@ const boxOf = ({ x, y }: OutlineGraph) => ({
 })
 
 /** Spreads each body from its outlines over the triangles; what contradicts is a problem. */
-const fillBodies = (net: Triangulation, graph: OutlineGraph, names: readonly string[]): readonly Problem[] => {
+const fillBodies = (
+  net: Triangulation,
+  graph: OutlineGraph,
+  names: readonly string[],
+): readonly Problem[] => {
   const { from, twin, tag, body, triangles } = net
   const unknown = -2
   body.fill(unknown, 0, triangles)
@@ -63,12 +67,20 @@ const fillBodies = (net: Triangulation, graph: OutlineGraph, names: readonly str
 
 const crossing = (graph: OutlineGraph, names: readonly string[], s: number, by: number): Problem => ({
   at: names[Math.max(graph.left[s]!, graph.right[s]!)] ?? '',
-  say: filled(crosses, spot(graph, graph.from[s]!), spot(graph, graph.to[s]!), names[Math.max(graph.left[by]!, graph.right[by]!)] ?? ''),
+  say: filled(
+    crosses,
+    spot(graph, graph.from[s]!),
+    spot(graph, graph.to[s]!),
+    names[Math.max(graph.left[by]!, graph.right[by]!)] ?? '',
+  ),
 })
 
 const spot = ({ x, y }: OutlineGraph, v: number): string => `(${x[v]}, ${y[v]})`
 
-const crosses = words('the edge {0} to {1} crosses an edge of {2}', 'die Kante {0} bis {1} kreuzt eine Kante von {2}')
+const crosses = words(
+  'the edge {0} to {1} crosses an edge of {2}',
+  'die Kante {0} bis {1} kreuzt eine Kante von {2}',
+)
 const notATiling = words(
   'overlaps another body, or its outline is not closed or runs the wrong way round',
   'überdeckt einen anderen Körper, oder sein Umriss ist offen oder läuft falsch herum',

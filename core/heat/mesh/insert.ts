@@ -57,7 +57,9 @@ const placeIn = (scratch: Triangulation, t: number, px: number, py: number): Pla
 export const insertPoint = (scratch: Triangulation, px: number, py: number): number => {
   const place = locate(scratch, px, py)
   if (place.kind === 'vertex') return place.vertex
-  return place.kind === 'edge' ? splitEdge(scratch, place.edge, px, py) : splitTriangle(scratch, place.triangle, px, py)
+  return place.kind === 'edge'
+    ? splitEdge(scratch, place.edge, px, py)
+    : splitTriangle(scratch, place.triangle, px, py)
 }
 
 /** Adds a vertex inside a triangle. The caller knows that the point lies strictly inside. */
@@ -160,7 +162,12 @@ export const splitEdge = (scratch: Triangulation, e: number, px: number, py: num
 }
 
 /** Whether a point, which may lie beside the edge by rounding, splits it into four sound triangles. */
-export const canSplitEdge = ({ x, y, from, twin }: Triangulation, e: number, px: number, py: number): boolean => {
+export const canSplitEdge = (
+  { x, y, from, twin }: Triangulation,
+  e: number,
+  px: number,
+  py: number,
+): boolean => {
   for (const half of [e, twin[e]!]) {
     const a = from[half]!
     const b = from[nextEdge(half)]!
@@ -181,7 +188,13 @@ const newVertex = (scratch: Triangulation, px: number, py: number): number => {
 }
 
 /** Flips what lies opposite the newest vertex until every free edge about it is Delaunay. -1 means no edge. */
-const legalise = (scratch: Triangulation, first: number, second: number, third: number, fourth: number): void => {
+const legalise = (
+  scratch: Triangulation,
+  first: number,
+  second: number,
+  third: number,
+  fourth: number,
+): void => {
   const { stack } = scratch
   let depth = 0
   stack[depth++] = first

@@ -1,5 +1,4 @@
 import { type Triangulation, nextEdge } from './triangulation'
-import type { OutlineGraph } from './outline-graph'
 
 /**
  * A conforming triangle mesh of a case. Triangle t has the corners `corner[3t…]`, counter-clockwise, and opposite
@@ -23,7 +22,7 @@ export type Mesh = {
 }
 
 /** Takes the triangles that lie in a body out of a triangulation. */
-export const meshOf = (net: Triangulation, _graph: OutlineGraph): Mesh => {
+export const meshOf = (net: Triangulation): Mesh => {
   const { from, twin, tag, body } = net
   const number = new Int32Array(net.vertices).fill(-1)
   const edgeNumber = new Int32Array(3 * net.triangles).fill(-1)
@@ -69,9 +68,17 @@ export const meshOf = (net: Triangulation, _graph: OutlineGraph): Mesh => {
     y[v] = net.y[origin[v]!]!
   }
   return {
-    vertices, triangles, edges, x, y, // prettier-ignore
-    corner: corner.subarray(0, 3 * triangles), edgeOf: edgeOf.subarray(0, 3 * triangles), body: bodyOf.subarray(0, triangles),
-    edgeFrom: edgeFrom.subarray(0, edges), edgeTo: edgeTo.subarray(0, edges), segmentOf: segmentOf.subarray(0, edges),
+    vertices,
+    triangles,
+    edges,
+    x,
+    y, // prettier-ignore
+    corner: corner.subarray(0, 3 * triangles),
+    edgeOf: edgeOf.subarray(0, 3 * triangles),
+    body: bodyOf.subarray(0, triangles),
+    edgeFrom: edgeFrom.subarray(0, edges),
+    edgeTo: edgeTo.subarray(0, edges),
+    segmentOf: segmentOf.subarray(0, edges),
     origin: origin.subarray(0, vertices),
   }
 }

@@ -45,8 +45,7 @@ export const outlineGraph = (it: HeatCase): Result<OutlineGraph> => {
         problems.push(overlapAt(it.bodies[run.body]?.name ?? '', placeOf(nodes, from), placeOf(nodes, to)))
     })
   }
-  for (const stretch of stretches)
-    nameEdges(stretch, nodes, edges, byEnds, problems)
+  for (const stretch of stretches) nameEdges(stretch, nodes, edges, byEnds, problems)
   const [first, ...more] = problems
   return first ? refused(first, ...more) : ok(packed(nodes, edges))
 }
@@ -54,7 +53,13 @@ export const outlineGraph = (it: HeatCase): Result<OutlineGraph> => {
 type Nodes = { readonly x: number[]; readonly y: number[]; readonly at: (point: Point, of: string) => number }
 type GraphEdge = { from: number; to: number; left: number; right: number; surface: number; foil_W_K: number }
 type Run = { readonly from: number; readonly to: number; readonly body: number }
-type Named = { readonly of: string; readonly from: number; readonly to: number; readonly surface: number; readonly foil_W_K: number }
+type Named = {
+  readonly of: string
+  readonly from: number
+  readonly to: number
+  readonly surface: number
+  readonly foil_W_K: number
+}
 
 /** Nodes that are the same on the grid are one node; the first to name it gives its place. */
 const gridNodes = (problems: Problem[]): Nodes => {
@@ -64,7 +69,11 @@ const gridNodes = (problems: Problem[]): Nodes => {
   const at = (point: Point, of: string): number => {
     const [px, py] = point
     if (!(Math.abs(px) <= reach_mm && Math.abs(py) <= reach_mm)) {
-      problems.push({ at: of, say: filled(outOfReach, `${px}, ${py}`), allowed: { unit: 'mm', min: -reach_mm, max: reach_mm } })
+      problems.push({
+        at: of,
+        say: filled(outOfReach, `${px}, ${py}`),
+        allowed: { unit: 'mm', min: -reach_mm, max: reach_mm },
+      })
       return 0
     }
     const key = Math.round(px / grid_mm) * 2 ** 27 + Math.round(py / grid_mm)
@@ -99,12 +108,24 @@ const namedStretches = (it: HeatCase, nodes: Nodes): readonly Named[] => {
   const named: Named[] = []
   it.surfaces.forEach((surface, s) => {
     for (const [a, b] of surface.edges)
-      named.push({ of: surface.name, from: nodes.at(a, surface.name), to: nodes.at(b, surface.name), surface: s, foil_W_K: 0 })
+      named.push({
+        of: surface.name,
+        from: nodes.at(a, surface.name),
+        to: nodes.at(b, surface.name),
+        surface: s,
+        foil_W_K: 0,
+      })
   })
   for (const foil of it.foils) {
     const ids = foil.path.map(point => nodes.at(point, foil.name))
     for (let i = 1; i < ids.length; i++)
-      named.push({ of: foil.name, from: ids[i - 1] ?? 0, to: ids[i] ?? 0, surface: -1, foil_W_K: foil.conductance_W_K })
+      named.push({
+        of: foil.name,
+        from: ids[i - 1] ?? 0,
+        to: ids[i] ?? 0,
+        surface: -1,
+        foil_W_K: foil.conductance_W_K,
+      })
   }
   return named
 }
@@ -131,7 +152,13 @@ const nodesAlong = (nodes: Nodes, from: number, to: number, first: number): read
 }
 
 /** States which body lies left of a directed edge. False when another body lies there already. */
-const addSide = (edges: GraphEdge[], byEnds: Map<number, number>, from: number, to: number, body: number): boolean => {
+const addSide = (
+  edges: GraphEdge[],
+  byEnds: Map<number, number>,
+  from: number,
+  to: number,
+  body: number,
+): boolean => {
   const key = endsKey(Math.min(from, to), Math.max(from, to))
   const known = byEnds.get(key)
   if (known === undefined) {
@@ -148,12 +175,25 @@ const addSide = (edges: GraphEdge[], byEnds: Map<number, number>, from: number, 
 }
 
 /** Gives the edges along a stretch their surface or foil. */
-const nameEdges = (it: Named, nodes: Nodes, edges: GraphEdge[], byEnds: Map<number, number>, problems: Problem[]): void => {
+const nameEdges = (
+  it: Named,
+  nodes: Nodes,
+  edges: GraphEdge[],
+  byEnds: Map<number, number>,
+  problems: Problem[],
+): void => {
   let from = it.from
   for (const to of nodesAlong(nodes, it.from, it.to, 0)) {
     const edge = edges[byEnds.get(endsKey(Math.min(from, to), Math.max(from, to))) ?? -1]
     if (!edge || (it.surface >= 0 && edge.left >= 0 && edge.right >= 0))
-      problems.push({ at: it.of, say: filled(it.surface >= 0 ? offSurface : offOutline, said(placeOf(nodes, from)), said(placeOf(nodes, to))) })
+      problems.push({
+        at: it.of,
+        say: filled(
+          it.surface >= 0 ? offSurface : offOutline,
+          said(placeOf(nodes, from)),
+          said(placeOf(nodes, to)),
+        ),
+      })
     else if (it.surface >= 0) edge.surface = it.surface
     else edge.foil_W_K += it.foil_W_K
     from = to
@@ -175,12 +215,21 @@ const packed = ({ x, y }: Nodes, edges: readonly GraphEdge[]): OutlineGraph => (
 
 const said = ([x, y]: Point): string => `(${x}, ${y})`
 
-const overlapAt = (of: string, from: Point, to: Point): Problem => ({ at: of, say: filled(overlaps, said(from), said(to)) })
+const overlapAt = (of: string, from: Point, to: Point): Problem => ({
+  at: of,
+  say: filled(overlaps, said(from), said(to)),
+})
 
-const overlaps = words('overlaps another body along {0} to {1}', 'überdeckt einen anderen Körper entlang {0} bis {1}')
+const overlaps = words(
+  'overlaps another body along {0} to {1}',
+  'überdeckt einen anderen Körper entlang {0} bis {1}',
+)
 const offSurface = words(
   'the surface {0} to {1} is no outer edge of any body',
   'die Oberfläche {0} bis {1} ist keine Außenkante eines Körpers',
 )
-const offOutline = words('the foil {0} to {1} runs along no edge', 'die Folie {0} bis {1} läuft auf keiner Kante')
+const offOutline = words(
+  'the foil {0} to {1} runs along no edge',
+  'die Folie {0} bis {1} läuft auf keiner Kante',
+)
 const outOfReach = words('the place {0} is out of reach', 'der Ort {0} liegt außer Reichweite')

@@ -14,7 +14,9 @@ export const turn = (ax: number, ay: number, bx: number, by: number, cx: number,
   const left = (ax - cx) * (by - cy)
   const right = (ay - cy) * (bx - cx)
   const det = left - right
-  return Math.abs(det) > turnBound * (Math.abs(left) + Math.abs(right)) ? det : -orient2d(ax, ay, bx, by, cx, cy)
+  return Math.abs(det) > turnBound * (Math.abs(left) + Math.abs(right))
+    ? det
+    : -orient2d(ax, ay, bx, by, cx, cy)
 }
 
 /** Whether d lies strictly inside the circle through a, b, c, which run counter-clockwise. Exact. */

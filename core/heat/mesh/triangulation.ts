@@ -48,7 +48,12 @@ export const triangulationOver = (box: Box, capacity: number): Triangulation => 
   return it
 }
 
-export type Box = { readonly left: number; readonly right: number; readonly bottom: number; readonly top: number }
+export type Box = {
+  readonly left: number
+  readonly right: number
+  readonly bottom: number
+  readonly top: number
+}
 
 /** Makes room for further vertices (each adds two triangles). */
 export const makeRoom = (scratch: Triangulation, vertices: number): void => {
@@ -63,7 +68,12 @@ export const makeRoom = (scratch: Triangulation, vertices: number): void => {
   bigger.twin.set(scratch.twin)
   bigger.tag.set(scratch.tag)
   bigger.body.set(scratch.body)
-  Object.assign(scratch, { ...bigger, vertices: scratch.vertices, triangles: scratch.triangles, near: scratch.near })
+  Object.assign(scratch, {
+    ...bigger,
+    vertices: scratch.vertices,
+    triangles: scratch.triangles,
+    near: scratch.near,
+  })
 }
 
 const withCapacity = (capacity: number): Triangulation => ({
