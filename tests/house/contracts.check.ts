@@ -3,9 +3,13 @@
 import { z } from 'zod'
 import type { Edit, EditKinds, EditOf, Project, Readable } from '../../core/detail'
 import type { View, Writers } from '../../core/drawing'
+import type { FrameMaterial } from '../../core/kinds'
 import type { Practice } from '../../core/practice'
 import { lookUp } from '../../core/practice'
 import type { Finding, Outcome, Remedy } from '../../core/rules'
+import type { Reading, ValuesOf } from '../../core/rules/reading'
+import type { Rule } from '../../core/rules/rule-shape'
+import type { SealKind } from '../../core/seals'
 import { type Result, type Stated, ok, refused, specified, stated } from '../../core/units'
 import { type Some, words } from '../../core/words'
 
@@ -103,3 +107,37 @@ export const unexplained: Result<number> = { ok: false, problems: [] }
 // @ts-expect-error a result is looked at before its value is used
 export const hasty: number = refused({ at: '', say: words('no', 'nein') }).value
 export const stating: Edit = { kind: 'state', at: { field: 'f', part: 'p' }, to: specified(22) }
+
+// A rule: what it reads, asks and compares fit each other and its limit.
+type LeastJoint = Rule<Record<never, never>, 'least-joint'>
+declare const known: ValuesOf<{ readonly least_mm: Reading<number>; readonly frame: Reading<FrameMaterial> }>
+declare const leastJoint: LeastJoint
+export const reads: readonly [number, FrameMaterial] = [known.least_mm, known.frame]
+// @ts-expect-error a rule reads only what it lists
+export const unread: number = known.most_mm
+// @ts-expect-error what a rule asks fits the limit that it names
+export const otherLimit: Rule<Record<never, never>, 'tape-range'> = leastJoint
+// @ts-expect-error a rule does not judge itself: it compares, and the check gives the verdict
+export const ownVerdict: ReturnType<LeastJoint['compare']> = { verdict: 'met' }
+// @ts-expect-error a rule has at least one way to cure what it finds
+export const noCure: ReturnType<LeastJoint['remedies']> = []
+// @ts-expect-error a rule that does not apply says why
+export const noReason: ReturnType<LeastJoint['applies']> = false
+// @ts-expect-error a rule has examples
+export const untried: LeastJoint['examples'] = []
+
+// A kind of seal is sure of its own values, and says all that a joint asks of it.
+type Bead = {
+  readonly kind: 'bead'
+  readonly id: string
+  readonly plane: 'outer'
+  readonly depth_mm: Stated<number>
+}
+declare const bead: SealKind<Bead>
+export const ownDepth: Parameters<typeof bead.takes>[0]['depth_mm'] = specified(8)
+// @ts-expect-error another kind's name
+export const misnamed: SealKind<Bead>['kind'] = 'tape'
+// @ts-expect-error a fresh seal has every value that its kind needs
+export const unfinished: ReturnType<typeof bead.fresh> = { kind: 'bead', id: 's-1', plane: 'outer' }
+// @ts-expect-error what movement it takes is always said, even if it is none
+export const speechless: ReturnType<typeof bead.takes> = undefined
