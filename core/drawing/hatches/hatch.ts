@@ -21,6 +21,8 @@ export type Hatch = {
   readonly solid?: string
   readonly families?: readonly Family[]
   readonly motif?: Motif
+  /** follows the long side of its part instead of the wall */
+  readonly along?: true
   /** bodies thinner than this on paper get the tint alone */
   readonly least_mm: number
 }

@@ -6,6 +6,7 @@ import { strokeOf } from '../style/pens'
 import { symbolMarks } from '../symbols/all'
 import { type Ink, type InkGroup, paintOrder } from './ink'
 import { inkArea, type Laid } from './ink-area'
+import { drawnOnce } from './drawn-once'
 import { inkDimension } from './ink-dimension'
 import { inkLeader } from './ink-leader'
 import { inkPath } from './ink-path'
@@ -75,11 +76,12 @@ const grouped = (all: readonly PartInk[]): readonly InkGroup[] => {
     if (inks) inks.push(ink)
     else parts.set(part ?? noPart, [ink])
   }
-  return paintOrder.flatMap(layer =>
-    [...(byLayer.get(layer) ?? [])].map(([part, inks]) =>
-      part === noPart ? { layer, inks } : { layer, part, inks },
-    ),
-  )
+  return paintOrder.flatMap(layer => {
+    const once = layer === 'sizes' ? drawnOnce() : (inks: readonly Ink[]) => inks
+    return [...(byLayer.get(layer) ?? [])].map(([part, inks]) =>
+      part === noPart ? { layer, inks: once(inks) } : { layer, part, inks: once(inks) },
+    )
+  })
 }
 
 const noPart = ''

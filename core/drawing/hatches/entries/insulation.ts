@@ -8,6 +8,7 @@ export const insulation: readonly Hatch[] = [
     name: words('insulation, fibrous', 'Dämmung, faserig'),
     tint: '#FFF4CC',
     motif: { kind: 'waves', row_mm: 4, period_mm: 8, rise_mm: 1.35 },
+    along: true,
     least_mm: 2.4,
   },
   {
@@ -15,6 +16,7 @@ export const insulation: readonly Hatch[] = [
     name: words('insulation, wood fibre', 'Dämmung, Holzfaser'),
     tint: '#F7EBC8',
     motif: { kind: 'waves', row_mm: 2.4, period_mm: 4.8, rise_mm: 0.7 },
+    along: true,
     least_mm: 2,
   },
   {

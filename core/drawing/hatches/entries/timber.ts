@@ -15,6 +15,7 @@ export const timber: readonly Hatch[] = [
     name: words('timber, along the grain', 'Holz, Längsschnitt'),
     tint: '#F0DDB6',
     motif: { kind: 'grain', row_mm: 1.5, period_mm: 24, rise_mm: 0.35 },
+    along: true,
     least_mm: 3,
   },
   {
@@ -22,6 +23,7 @@ export const timber: readonly Hatch[] = [
     name: words('wood-based panel', 'Holzwerkstoffplatte'),
     tint: '#E2C79A',
     families: [{ angle_deg: 90, pitch_mm: 2, offset_mm: 1 }],
+    along: true,
     least_mm: 1,
   },
 ]

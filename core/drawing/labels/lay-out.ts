@@ -1,0 +1,132 @@
+import type { Id } from '../../geometry'
+import { assign } from './assign'
+import {
+  anchorsOf,
+  areInConflict,
+  floatsAt,
+  type Leader,
+  leaderTo,
+  type Level,
+  levelAt,
+  type Site,
+} from './leaders'
+import { settle } from './settle'
+import type { Shape } from './shape'
+
+/** Where numbers may stand: in a column beside the picture, this far apart at least. Paper mm. */
+export type Column = {
+  readonly side: 'left' | 'right'
+  readonly x: number
+  readonly low: number
+  readonly high: number
+  readonly pitch_mm: number
+}
+
+/** The slots of a layout: heights from top to bottom and who holds each. */
+export type Slots = readonly { readonly id: Id; readonly y: number }[]
+
+/** Leaders by part, and the slots that they end at. */
+export type Layout = {
+  readonly leaders: ReadonlyMap<Id, Leader>
+  readonly slots: Slots
+  readonly conflicts: number
+}
+
+/**
+ * Numbers a picture from a column to its right (a column to the left is laid out in a mirror): evenly spaced slots, the cheapest assignment of parts to them, then
+ * exchanges until no leader crosses or crowds another. The same sites give the same layout.
+ */
+export const layOut = (sites: readonly Site[], bodies: readonly Shape[], column: Column): Layout => {
+  const anchors = sites.map(anchorsOf)
+  const tries = slotsToTry(sites.length, column).map(heights => {
+    const levels = heights.map(y => levelAt(bodies, y))
+    const table = sites.flatMap((site, at) =>
+      levels.map(level => optionsOf(site, anchors[at] ?? [], level, column.x)),
+    )
+    const cost = Float64Array.from(table, options => options[0]?.cost ?? 0)
+    const start = assign(cost, sites.length)
+    const sum = start.reduce((total, slot, site) => total + (cost[site * sites.length + slot] ?? 0), 0)
+    return { heights, table, start, sum }
+  })
+  const best = tries
+    .toSorted((a, b) => a.sum - b.sum)
+    .slice(0, mostSettled)
+    .map(it => ({ ...it, ...settle(it.table, it.start) }))
+    .toSorted((a, b) => a.total - b.total)[0]
+  if (best === undefined) return { leaders: new Map(), slots: [], conflicts: 0 }
+  return layoutOf(sites, best.heights, best.slots, best.leaders)
+}
+
+/** Keeps each part in the slot that it has, and moves dots only: while something is dragged, numbers stand still. */
+export const follow = (
+  sites: readonly Site[],
+  bodies: readonly Shape[],
+  column: Column,
+  kept: Slots,
+): Layout => {
+  const held = kept.flatMap(slot => {
+    const site = sites.find(it => it.id === slot.id)
+    return site ? [{ site, y: slot.y }] : []
+  })
+  const leaders = held.map(({ site, y }) => optionsOf(site, anchorsOf(site), levelAt(bodies, y), column.x)[0])
+  return layoutOf(
+    held.map(it => it.site),
+    held.map(it => it.y),
+    Int32Array.from(held, (_, at) => at),
+    leaders.filter(it => it !== undefined),
+  )
+}
+
+/** Of the layouts that the assignment gives, only so many of the cheapest are settled. Ours. */
+const mostSettled = 3
+
+const layoutOf = (
+  sites: readonly Site[],
+  heights: readonly number[],
+  slots: Int32Array,
+  leaders: readonly Leader[],
+): Layout => {
+  const conflicts = leaders.reduce(
+    (sum, a, at) => sum + leaders.slice(at + 1).filter(b => areInConflict(a, b)).length,
+    0,
+  )
+  return {
+    leaders: new Map(
+      sites.flatMap((site, at) => {
+        const leader = leaders[at]
+        return leader ? [[site.id, leader] as const] : []
+      }),
+    ),
+    slots: sites
+      .map((site, at) => ({ id: site.id, y: heights[slots[at] ?? 0] ?? 0 }))
+      .toSorted((a, b) => b.y - a.y),
+    conflicts,
+  }
+}
+
+/** Rows of slots from top to bottom: close, wide, and between; at the top, in the middle, at the foot. */
+const slotsToTry = (count: number, { low, high, pitch_mm }: Column): number[][] => {
+  if (count === 0) return []
+  if (count === 1) return [0.25, 0.5, 0.75].map(share => [low + share * (high - low)])
+  const widest = Math.max(pitch_mm, (high - low) / (count - 1))
+  const pitches = [...new Set([pitch_mm, (pitch_mm + widest) / 2, widest])]
+  return pitches.flatMap(pitch => {
+    const spare = Math.max(0, high - low - pitch * (count - 1))
+    const tops = spare < 1 ? [high] : [high, high - spare / 2, high - spare]
+    return tops.map(top => Array.from({ length: count }, (_, at) => top - at * pitch))
+  })
+}
+
+/** The leaders of a part to a slot, cheapest first. A part that cannot reach the slot still gets a costly one. */
+const optionsOf = (site: Site, anchors: Site['places'], level: Level, column: number): readonly Leader[] => {
+  const dots = [...anchors, ...floatsAt(site, level.y)]
+  const leaders = dots.flatMap(dot => {
+    const leader = leaderTo(dot, level, column)
+    return leader ? [leader] : []
+  })
+  if (leaders.length > 0) return leaders.toSorted((a, b) => a.cost - b.cost).slice(0, 4)
+  const [dot] = dots
+  return [{ path: [dot ?? [column - 1, level.y], [column, level.y]], cost: unreachable }]
+}
+
+const unreachable = 5000

@@ -1,0 +1,116 @@
+import { areInConflict, type Leader } from './leaders'
+
+/** What a conflict costs against a length of leader. Ours: more than any leader on a sheet. */
+const conflictCost = 1000
+
+/** So many rounds of exchanges are enough on any sheet tried; each lowers the total, so they end anyway. Ours. */
+const mostRounds = 6
+
+/**
+ * Exchanges slots between parts, moves parts between others, and takes other dots, as long as the total falls.
+ * `table[part * count + slot]` holds the leaders of a part to a slot, cheapest first.
+ */
+export const settle = (
+  table: readonly (readonly Leader[])[],
+  start: Int32Array,
+): { readonly slots: Int32Array; readonly leaders: readonly Leader[]; readonly total: number } => {
+  const count = start.length
+  const conflict = conflictsIn(table)
+  const slots = Int32Array.from(start)
+  const pick = new Int32Array(count)
+  const cell = (part: number, slot: number) => part * count + slot
+  const own = (part: number, slot: number, option: number) =>
+    table[cell(part, slot)]?.[option]?.cost ?? Infinity
+  const against = (part: number, slot: number, option: number, skip: number) => {
+    let hits = 0
+    for (let other = 0; other < count; other++)
+      if (
+        other !== part &&
+        other !== skip &&
+        conflict(cell(part, slot), option, cell(other, slots[other]!), pick[other]!)
+      )
+        hits++
+    return hits * conflictCost
+  }
+  const costOf = (part: number, skip = -1) =>
+    own(part, slots[part]!, pick[part]!) + against(part, slots[part]!, pick[part]!, skip)
+  const exchange = (a: number, b: number): boolean => {
+    const between = (slotA: number, optionA: number, slotB: number, optionB: number) =>
+      conflict(cell(a, slotA), optionA, cell(b, slotB), optionB) ? conflictCost : 0
+    const [slotA, slotB] = [slots[a]!, slots[b]!]
+    const before = costOf(a, b) + costOf(b, a) + between(slotA, pick[a]!, slotB, pick[b]!)
+    const after =
+      own(a, slotB, 0) +
+      against(a, slotB, 0, b) +
+      own(b, slotA, 0) +
+      against(b, slotA, 0, a) +
+      between(slotB, 0, slotA, 0)
+    if (!(after < before - 1e-9)) return false
+    slots[a] = slotB
+    slots[b] = slotA
+    pick[a] = 0
+    pick[b] = 0
+    return true
+  }
+  const repick = (part: number): boolean => {
+    const options = table[cell(part, slots[part]!)]?.length ?? 0
+    let [best, least] = [pick[part]!, costOf(part)]
+    for (let option = 0; option < options; option++) {
+      const cost = own(part, slots[part]!, option) + against(part, slots[part]!, option, -1)
+      if (cost < least - 1e-9) [best, least] = [option, cost]
+    }
+    const changed = best !== pick[part]
+    pick[part] = best
+    return changed
+  }
+  const total = () => {
+    let sum = 0
+    for (let part = 0; part < count; part++)
+      sum += own(part, slots[part]!, pick[part]!) + against(part, slots[part]!, pick[part]!, -1) / 2
+    return sum
+  }
+  const move = (part: number, to: number): boolean => {
+    const before = { sum: total(), slots: Int32Array.from(slots), pick: Int32Array.from(pick) }
+    const from = slots[part]!
+    const step = to > from ? 1 : -1
+    for (let other = 0; other < count; other++) {
+      const slot = before.slots[other]!
+      if (slot !== from && (slot - from) * step > 0 && (to - slot) * step >= 0) slots[other] = slot - step
+    }
+    slots[part] = to
+    pick.fill(0)
+    if (total() < before.sum - 1e-9) return true
+    slots.set(before.slots)
+    pick.set(before.pick)
+    return false
+  }
+  const hasConflict = () => total() >= conflictCost
+  for (let round = 0; round < mostRounds; round++) {
+    let changed = false
+    for (let a = 0; a < count; a++) for (let b = a + 1; b < count; b++) changed = exchange(a, b) || changed
+    for (let part = 0; part < count; part++) changed = repick(part) || changed
+    if (hasConflict())
+      for (let part = 0; part < count; part++)
+        if (against(part, slots[part]!, pick[part]!, -1) > 0)
+          for (let to = 0; to < count; to++) if (to !== slots[part]) changed = move(part, to) || changed
+    if (!changed) break
+  }
+  const leaders = Array.from(slots, (slot, part) => table[cell(part, slot)]?.[pick[part]!])
+  return { slots, leaders: leaders.filter(it => it !== undefined), total: total() }
+}
+
+/** Whether two leaders of the table are in conflict: asked often, so each answer is kept. */
+const conflictsIn = (table: readonly (readonly Leader[])[]) => {
+  const known = new Map<number, boolean>()
+  const size = table.length * 4
+  return (cellA: number, optionA: number, cellB: number, optionB: number): boolean => {
+    const [one, two] = [cellA * 4 + optionA, cellB * 4 + optionB]
+    const key = one < two ? one * size + two : two * size + one
+    const answer = known.get(key)
+    if (answer !== undefined) return answer
+    const [a, b] = [table[cellA]?.[optionA], table[cellB]?.[optionB]]
+    const now = a !== undefined && b !== undefined && areInConflict(a, b)
+    known.set(key, now)
+    return now
+  }
+}

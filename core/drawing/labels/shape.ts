@@ -1,0 +1,79 @@
+import type { Point } from '../../geometry'
+
+/** A body on paper: outline and holes as flat coordinates, inside is what an odd number surrounds. */
+export type Shape = { readonly loops: readonly (readonly Point[])[] }
+
+/** The stretches of a horizontal line inside a shape, left to right. */
+export const stretchesAt = (shape: Shape, y: number): readonly (readonly [number, number])[] => {
+  const crossings: number[] = []
+  for (const loop of shape.loops) {
+    let from = loop[loop.length - 1]
+    for (const to of loop) {
+      if (from && from[1] <= y !== to[1] <= y)
+        crossings.push(from[0] + ((y - from[1]) / (to[1] - from[1])) * (to[0] - from[0]))
+      from = to
+    }
+  }
+  crossings.sort((a, b) => a - b)
+  const stretches: [number, number][] = []
+  for (let at = 0; at + 1 < crossings.length; at += 2)
+    stretches.push([crossings[at] ?? 0, crossings[at + 1] ?? 0])
+  return stretches
+}
+
+/** A place well inside a shape: the middle of the widest free square on a grid of lines. */
+export const poleOf = (shape: Shape): Point | undefined => {
+  const ys = shape.loops.flatMap(loop => loop.map(it => it[1]))
+  const [low, high] = [Math.min(...ys), Math.max(...ys)]
+  let best: Point | undefined
+  let room = 0
+  for (let line = 1; line < lines; line++) {
+    const y = low + ((high - low) * line) / lines
+    for (const [from, to] of stretchesAt(shape, y)) {
+      for (const share of [0.25, 0.5, 0.75]) {
+        const x = from + share * (to - from)
+        const free = offShape_mm(shape, [x, y])
+        if (free > room + 1e-9) {
+          room = free
+          best = [x, y]
+        }
+      }
+    }
+  }
+  return best
+}
+
+const lines = 8
+
+/** How far a place lies from the edge of a shape. */
+export const offShape_mm = (shape: Shape, at: Point): number => {
+  let least = Infinity
+  for (const loop of shape.loops) {
+    let from = loop[loop.length - 1]
+    for (const to of loop) {
+      if (from) least = Math.min(least, offStretch_mm(at, from, to))
+      from = to
+    }
+  }
+  return least
+}
+
+/** How far a place lies from a stretch between two points. */
+export const offStretch_mm = ([x, y]: Point, [ax, ay]: Point, [bx, by]: Point): number => {
+  const [dx, dy] = [bx - ax, by - ay]
+  const length2 = dx * dx + dy * dy
+  const share = length2 === 0 ? 0 : Math.min(1, Math.max(0, ((x - ax) * dx + (y - ay) * dy) / length2))
+  return Math.hypot(ax + share * dx - x, ay + share * dy - y)
+}
+
+/** How near two stretches come to each other: 0 where they cross. */
+export const betweenStretches_mm = (a: Point, b: Point, c: Point, d: Point): number =>
+  doCross(a, b, c, d)
+    ? 0
+    : Math.min(offStretch_mm(a, c, d), offStretch_mm(b, c, d), offStretch_mm(c, a, b), offStretch_mm(d, a, b))
+
+const doCross = (a: Point, b: Point, c: Point, d: Point): boolean =>
+  sideOf(a, b, c) * sideOf(a, b, d) < 0 && sideOf(c, d, a) * sideOf(c, d, b) < 0
+
+const sideOf = (a: Point, b: Point, at: Point): number =>
+  (b[0] - a[0]) * (at[1] - a[1]) - (b[1] - a[1]) * (at[0] - a[0])

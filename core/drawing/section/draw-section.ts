@@ -1,0 +1,125 @@
+import type { Id } from '../../geometry'
+import type { Section } from '../../section'
+import type { Language } from '../../words'
+import type { Column, Layout, Slots } from '../labels/lay-out'
+import type { View, ViewMark } from '../mark'
+import { placeView, sizeOnPaper_mm } from '../place-view'
+import { drawChains } from '../sizes/chain'
+import { cutBodies } from './bodies'
+import { breakLines } from './break-lines'
+import { extentOf } from './pieces'
+import type { Window } from './clip'
+import { membraneLines, seenParts } from './lines'
+import type { ListedPart } from './listed-part'
+import { drawNumbers } from './numbers'
+import { chainsAcross, chainsThrough, type Sizes } from './section-sizes'
+
+/** How a section is drawn. */
+export type SectionLook = {
+  readonly parts: readonly ListedPart[]
+  readonly hatchOf: (material: Id) => string
+  readonly sizes: Sizes
+  readonly window: Window
+  readonly scale: number
+  readonly language: Language
+  readonly at: View['at']
+  readonly turn_deg: View['turn_deg']
+  readonly mirrored: boolean
+  readonly show: { readonly sizes: boolean; readonly numbers: boolean }
+  /** where numbers may stand, in paper mm of the sheet; absent: beside the window */
+  readonly column?: Column
+  /** the slots of the layout before, while something moves */
+  readonly kept?: Slots
+}
+
+/** A drawn section, and the layout of its numbers: keep its slots while something moves. */
+export type DrawnSection = { readonly view: View; readonly layout: Layout }
+
+/** Draws a section as a view: cut bodies with tint and hatch, membranes, what lies behind, break lines, sizes, numbers. */
+export const drawSection = (section: Section, look: SectionLook): DrawnSection => {
+  const { window, scale } = look
+  const parts: ReadonlyMap<Id, ListedPart> = new Map(
+    look.parts.flatMap(it => it.of.map(of => [of, it] as const)),
+  )
+  const placement = placeView(look)
+  const open = opened(window, section)
+  const drawn: readonly ViewMark[] = [
+    ...cutBodies(section, { window: open, scale, parts, hatchOf: look.hatchOf }),
+    ...membraneLines(section, open, parts),
+    ...seenParts(section, open, scale),
+    ...breakLines(section.regions, window, scale),
+    ...(look.show.sizes ? sizesOf(section, look, parts) : []),
+  ]
+  const column = look.column ?? columnBeside(look)
+  const { marks, layout } = look.show.numbers
+    ? drawNumbers(section, look.parts, {
+        hatchOf: look.hatchOf,
+        window,
+        placement,
+        column,
+        ...(look.kept && { kept: look.kept }),
+      })
+    : { marks: [], layout: { leaders: new Map(), slots: [], conflicts: 0 } }
+  const { at, turn_deg, mirrored } = look
+  return {
+    view: {
+      kind: 'view',
+      layer: 'fabric',
+      window,
+      at,
+      scale,
+      turn_deg,
+      mirrored,
+      marks: [...drawn, ...marks],
+    },
+    layout,
+  }
+}
+
+/** A window that shows a face of the section shows its outline too: on that side it opens by a hair. */
+const opened = ([low, high]: Window, section: Section): Window => {
+  const all = extentOf(section.regions.flatMap(it => it.outline))
+  return [
+    [
+      low[0] <= all.low[0] + hair_mm ? low[0] - 1 : low[0],
+      low[1] <= all.low[1] + hair_mm ? low[1] - 1 : low[1],
+    ],
+    [
+      high[0] >= all.high[0] - hair_mm ? high[0] + 1 : high[0],
+      high[1] >= all.high[1] - hair_mm ? high[1] + 1 : high[1],
+    ],
+  ]
+}
+
+/** Two sides nearer than this are one. Ours. */
+const hair_mm = 0.01
+
+const sizesOf = (
+  section: Section,
+  look: SectionLook,
+  parts: ReadonlyMap<Id, ListedPart>,
+): readonly ViewMark[] => {
+  const on = { placement: placeView(look), scale: look.scale, language: look.language }
+  const [low] = look.window
+  return [
+    ...drawChains(chainsAcross(section, parts, look.sizes), { axis: 0, edge_mm: low[1], outwards: -1 }, on),
+    ...drawChains(
+      chainsThrough(section, look.window, parts, look.sizes),
+      { axis: 1, edge_mm: low[0], outwards: -1 },
+      on,
+    ),
+  ]
+}
+
+/** A column at the right of the window, as high as it. Numbers without words need less room. Ours. */
+const columnBeside = (look: SectionLook): Column => {
+  const [width, height] = sizeOnPaper_mm(look)
+  const off_mm = 12
+  return {
+    side: 'right',
+    x: look.at[0] + width + off_mm,
+    low: look.at[1],
+    high: look.at[1] + height,
+    pitch_mm: 6.5,
+  }
+}

@@ -1,0 +1,46 @@
+import { frameOf, known, type Part, partsOf, type Project, type ZonePlace } from '../../detail'
+import type { Id } from '../../geometry'
+import { memberId } from '../../section'
+import { filled, type Words, words } from '../../words'
+import type { ListedPart } from './listed-part'
+
+/** The parts at a zone as its sheet lists them, numbered outside to inside. */
+export const listedParts = (project: Project, place: ZonePlace): readonly ListedPart[] => {
+  const frame = frameOf(project, place.opening)
+  return partsOf(project, place).map((part, at): ListedPart => {
+    const line = lineOf(project, part.id)
+    return {
+      id: part.id,
+      number: `${at + 1}`,
+      of: membersWith(part.id, frame.id),
+      name: part.name,
+      note: noteOf(part),
+      assumed:
+        part.kind === 'layer' &&
+        known(project, { field: 'layer.thickness', part: part.id })?.basis === 'assumed',
+      role: roleOf(part, frame.id),
+      ...(line && { line }),
+    }
+  })
+}
+
+const noteOf = (part: Part): Words =>
+  part.kind === 'layer' ? filled(words('{0} mm', '{0} mm'), part.value) : part.value
+
+/** Beads go with the sash that holds them. */
+const membersWith = (part: Id, frame: Id): readonly Id[] =>
+  part === memberId(frame, 'sash') ? [part, memberId(frame, 'bead')] : [part]
+
+const roleOf = (part: Part, frame: Id): ListedPart['role'] => {
+  if (part.kind === 'layer' || part.kind === 'seal' || part.kind === 'fixing') return part.kind
+  return part.id === memberId(frame, 'glazing') ? 'glazing' : 'frame'
+}
+
+/** What a seal is drawn with where it is a line, by the plane that it serves. */
+const lineOf = (project: Project, part: Id): ListedPart['line'] => {
+  for (const joint of Object.values(project.joints)) {
+    const seal = joint.seals.find(it => it.id === part)
+    if (seal) return seal.plane === 'outer' ? 'membrane-outer' : 'membrane-inner'
+  }
+  return undefined
+}

@@ -1,0 +1,132 @@
+import type { Id, Outline, Point, Region } from '../../geometry'
+import type { Section } from '../../section'
+import type { Hatching } from '../mark'
+import { hatchOf } from '../hatches/all'
+
+/** All regions of one part and one material: what is hatched alike and outlined as one. */
+export type Piece = {
+  readonly part: Id
+  readonly material: Id
+  readonly hatch: string
+  readonly regions: readonly Region[]
+  readonly low: Point
+  readonly high: Point
+}
+
+/** The pieces of a section, air and gas left out of them only where they have no material. */
+export const piecesOf = (section: Section, hatchKeyOf: (material: Id) => string): readonly Piece[] => {
+  const byName = new Map<string, Region[]>()
+  for (const region of section.regions) {
+    if (region.fill.kind === 'air') continue
+    const name = `${region.part}\n${region.fill.material}`
+    const there = byName.get(name)
+    if (there) there.push(region)
+    else byName.set(name, [region])
+  }
+  return [...byName.values()].flatMap(regions => {
+    const [first] = regions
+    if (first === undefined || first.fill.kind === 'air') return []
+    const { material } = first.fill
+    return [
+      {
+        part: first.part,
+        material,
+        hatch: hatchKeyOf(material),
+        regions,
+        ...extentOf(regions.flatMap(it => it.outline)),
+      },
+    ]
+  })
+}
+
+/** Lower left and upper right corner of some points. */
+export const extentOf = (points: readonly Point[]): { low: Point; high: Point } => {
+  let [x0, y0, x1, y1] = [Infinity, Infinity, -Infinity, -Infinity]
+  for (const [x, y] of points) {
+    x0 = Math.min(x0, x)
+    y0 = Math.min(y0, y)
+    x1 = Math.max(x1, x)
+    y1 = Math.max(y1, y)
+  }
+  return { low: [x0, y0], high: [x1, y1] }
+}
+
+/** The hatching of each piece: fixed to the piece, and told apart from neighbours with the same hatch. */
+export const hatchingsOf = (pieces: readonly Piece[]): ReadonlyMap<Piece, Hatching> => {
+  const domain = extentOf(pieces.flatMap(it => [it.low, it.high]))
+  const variants = new Map<Piece, number>()
+  for (const piece of pieces) {
+    const taken = pieces.flatMap(it => (areNeighbours(piece, it) ? [variants.get(it)] : []))
+    variants.set(piece, [0, 1, 2].find(it => !taken.includes(it)) ?? 0)
+  }
+  return new Map(pieces.map(it => [it, hatchingOf(it, domain, variants.get(it) ?? 0)]))
+}
+
+/** Pieces of one hatch that touch, or have no more than this between them, are neighbours. Ours. */
+const near_mm = 6
+
+const areNeighbours = (a: Piece, b: Piece): boolean =>
+  a !== b &&
+  a.hatch === b.hatch &&
+  a.low[0] - near_mm <= b.high[0] &&
+  b.low[0] - near_mm <= a.high[0] &&
+  a.low[1] - near_mm <= b.high[1] &&
+  b.low[1] - near_mm <= a.high[1]
+
+/**
+ * A piece that runs out of the section starts its hatch at its near end and has no length of its own, so the hatch
+ * stands still however far the section reaches.
+ */
+const hatchingOf = (
+  { hatch, low, high }: Piece,
+  domain: { readonly low: Point; readonly high: Point },
+  variant: number,
+): Hatching => {
+  const [runsLeft, runsRight] = [low[0] === domain.low[0], high[0] === domain.high[0]]
+  const width = runsLeft || runsRight ? 0 : high[0] - low[0]
+  const height = high[1] - low[1]
+  const upright = hatchOf(hatch).along === true && width > 0 && height > width
+  return {
+    key: hatch,
+    origin: [upright || runsLeft ? high[0] : low[0], low[1]],
+    turn_deg: upright ? 90 : 0,
+    size: upright ? [height, width] : [width, height],
+    ...(variant === 1 && { mirrored: true }),
+    ...(variant === 2 && { closer: true }),
+  }
+}
+
+/** The edges round a piece, chained into lines: edges inside it, shared by two of its regions, are left out. */
+export const edgesOf = (piece: Piece): Outline[] => {
+  const free = new Map<string, [Point, Point]>()
+  for (const region of piece.regions)
+    for (const outline of [region.outline, ...region.holes])
+      outline.forEach((from, at) => {
+        const to = outline[(at + 1) % outline.length] ?? from
+        if (!free.delete(nameOf(to, from))) free.set(nameOf(from, to), [from, to])
+      })
+  return chained([...free.values()])
+}
+
+const nameOf = (from: Point, to: Point): string => `${place(from)} ${place(to)}`
+
+/** The number of a grid place: neighbours share their vertices to the grid. */
+const place = ([x, y]: Point): string => `${Math.round(x * 1e4)},${Math.round(y * 1e4)}`
+
+/** Closed lines of edges that follow each other; the first point is repeated at the end. */
+const chained = (edges: readonly (readonly [Point, Point])[]): Outline[] => {
+  const next = new Map<string, (readonly [Point, Point])[]>()
+  for (const edge of edges) next.set(place(edge[0]), [...(next.get(place(edge[0])) ?? []), edge])
+  const lines: Point[][] = []
+  for (const [start] of edges) {
+    const line: Point[] = [start]
+    for (let at = start; ;) {
+      const edge = next.get(place(at))?.pop()
+      if (edge === undefined) break
+      at = edge[1]
+      line.push(at)
+    }
+    if (line.length > 1) lines.push(line)
+  }
+  return lines
+}

@@ -1,0 +1,242 @@
+import { materialOf, openingOf, type Project, type ZonePlace } from '../../detail'
+import type { Id } from '../../geometry'
+import { sideName } from '../../kinds'
+import { practiceOf } from '../../practice'
+import type { Section } from '../../section'
+import { filled, type Language, type Words, words } from '../../words'
+import type { Drawing, Mark, Palette, View } from '../mark'
+import { drawSection } from '../section/draw-section'
+import { chainsAcross, chainsThrough } from '../section/section-sizes'
+import { standOf, usualWindow, zoneLook } from '../section/zone-view'
+import { placeView } from '../place-view'
+import { heights } from '../text/lettering'
+import { arrange, type Arrangement } from './arrange'
+import { assumedAt, firstOf } from './assumed'
+import { checkRuler, scaleBar, scaleBarLength_mm, sheetFrame } from './frame'
+import { drawLabels, slotPitch_mm } from './labels'
+import { drawLegend, type LegendEntry, legendHeight_mm, legendOf } from './legend'
+import { line, text } from './marks'
+import {
+  assumedHeading,
+  cautions,
+  cautionsHeading,
+  drawNotes,
+  nothingAssumed,
+  type Notes,
+  notesHeight_mm,
+} from './notes'
+import { titleBlock_mm } from './paper'
+import type { TitleField } from './title-block'
+
+/** What a sheet says beyond the model: nothing of it is read from a clock or guessed. */
+export type SheetOptions = {
+  readonly language: Language
+  readonly palette: Palette
+  /** fields of the title block; what is left out and not in the project prints as a line to write on */
+  readonly title?: { readonly [F in TitleField]?: string }
+  readonly sheet?: string
+}
+
+/** A sheet of one zone: its section true to scale with sizes, numbers and names, legend, notes and title block. */
+export const detailSheet = (
+  project: Project,
+  place: ZonePlace,
+  section: Section,
+  options: SheetOptions,
+): Drawing => {
+  const { language } = options
+  const look = zoneLook(project, place, language)
+  const stand = standOf[place.side]
+  const window = usualWindow(project, place, section)
+  const parts = new Map(look.parts.flatMap(it => it.of.map(of => [of, it] as const)))
+  const bare = { ...look, ...stand, window, at: [0, 0] as const, show: { sizes: false, numbers: false } }
+  const legend = legendOf(drawSection(section, { ...bare, scale: 0.5 }).view)
+  const notes = notesOf(project, place)
+  const on = arrange({
+    window,
+    stand,
+    chains: {
+      through: chainsThrough(section, window, parts, look.sizes).length,
+      across: chainsAcross(section, parts, look.sizes).length,
+    },
+    belowHeight_mm: width =>
+      legendHeight_mm(legend.length, width) + gap_mm + notesTall_mm(notes, width, language),
+  })
+  const column = { ...on.column, pitch_mm: slotPitch_mm(look.parts, on.column.width_mm, language) }
+  const { view, layout } = drawSection(section, {
+    ...bare,
+    at: on.viewAt,
+    scale: on.scale,
+    show: { sizes: true, numbers: true },
+    column,
+  })
+  const title = headingOf(place)[language]
+  return {
+    size_mm: on.paper.size_mm,
+    language,
+    palette: options.palette,
+    title: `${title}, ${openingOf(project, place.opening).name}`,
+    says: saysOf(
+      title,
+      look.parts.map(it => `${it.number} ${it.name[language]}`),
+      language,
+    ),
+    materials: materialsOf(project, section),
+    marks: [
+      view,
+      ...sheetFrame(on.paper),
+      ...checkRuler(on.paper, language),
+      ...heading(project, place, on, language),
+      ...sideWords(view, language),
+      ...drawLabels(look.parts, layout, column, language),
+      ...belowMarks(on, legend, notes, language),
+      titleBlockMark(project, place, on, options),
+    ],
+  }
+}
+
+const gap_mm = 2.5
+
+const headings = {
+  left: words('Left jamb, horizontal section', 'Leibung links, Horizontalschnitt'),
+  right: words('Right jamb, horizontal section', 'Leibung rechts, Horizontalschnitt'),
+  head: words('Head, vertical section', 'Sturz, Vertikalschnitt'),
+  sill: words('Sill, vertical section', 'Brüstung, Vertikalschnitt'),
+} as const
+
+const headingOf = (place: ZonePlace): Words => headings[place.side]
+
+const scaleWords = (scale: number): string => `1:${Math.round(1 / scale)}`
+
+const heading = (
+  project: Project,
+  place: ZonePlace,
+  on: Arrangement,
+  language: Language,
+): readonly Mark[] => {
+  const [x, y] = on.headingAt
+  const scale = scaleWords(on.scale)
+  const sub = filled(
+    words('{0} · scale {1} · sizes in mm', '{0} · Maßstab {1} · Maße in mm'),
+    openingOf(project, place.opening).name,
+    scale,
+  )
+  const right = on.paper.frame[1][0] - 10 - scaleBarLength_mm(on.scale)
+  return [
+    text(headingOf(place)[language], [x, y], { height_mm: heights.title_mm, bold: true }),
+    text(sub[language], [x, y - 6.2], { height_mm: heights.subtitle_mm, faint: true }),
+    ...scaleBar([right, y], on.scale),
+  ]
+}
+
+const inside = words('INSIDE', 'INNEN')
+const outside = words('OUTSIDE', 'AUSSEN')
+
+/** The words inside and outside at the corners of the window towards the opening, off the drawing. */
+const sideWords = (view: View, language: Language): readonly Mark[] => {
+  const { toPaper } = placeView(view)
+  const [[, y0], [x1, y1]] = view.window
+  const middle = toPaper([(view.window[0][0] + x1) / 2, (y0 + y1) / 2])
+  return (
+    [
+      [inside, toPaper([x1, y1])],
+      [outside, toPaper([x1, y0])],
+    ] as const
+  ).map(([word, [x, y]]) => {
+    const up = y > middle[1]
+    return text(word[language], [x, up ? y + 2 : y - 2 - heights.subtitle_mm], {
+      height_mm: heights.subtitle_mm,
+      faint: true,
+      anchor: x > middle[0] ? 'end' : 'start',
+    })
+  })
+}
+
+const notesOf = (project: Project, place: ZonePlace): readonly Notes[] => {
+  const assumed = firstOf(assumedAt(project, place), 6)
+  const practice = practiceOf(project.practice)
+  const rests = filled(
+    words('Limits: {0}, edition {1}.', 'Grenzwerte: {0}, Ausgabe {1}.'),
+    practice.name,
+    practice.edition,
+  )
+  return [
+    { heading: assumedHeading, notes: assumed.length > 0 ? assumed : [nothingAssumed], assumed: true },
+    { heading: cautionsHeading, notes: [rests, ...cautions] },
+  ]
+}
+
+const columnShare = 0.4
+
+const noteWidths = (width_mm: number): readonly [number, number] => [
+  width_mm * columnShare - 4,
+  width_mm * (1 - columnShare),
+]
+
+const notesTall_mm = (notes: readonly Notes[], width_mm: number, language: Language): number =>
+  Math.max(...notes.map((it, at) => notesHeight_mm(it, noteWidths(width_mm)[at] ?? width_mm, language)))
+
+const belowMarks = (
+  on: Arrangement,
+  legend: readonly LegendEntry[],
+  notes: readonly Notes[],
+  language: Language,
+): readonly Mark[] => {
+  const {
+    at: [x, top],
+    width_mm,
+  } = on.below
+  const under = top - legendHeight_mm(legend.length, width_mm) - gap_mm
+  const widths = noteWidths(width_mm)
+  const pad = 3
+  return [
+    line('field', [x - pad, top + pad], [x + width_mm + pad, top + pad]),
+    line('field', [x - pad, under + gap_mm], [x + width_mm + pad, under + gap_mm]),
+    ...drawLegend(legend, [x, top], width_mm, language),
+    ...notes.flatMap((it, at) =>
+      drawNotes(it, [at === 0 ? x : x + width_mm * columnShare, under], widths[at] ?? width_mm, language),
+    ),
+  ]
+}
+
+const draft = words('Draft, not for construction', 'Entwurf, nicht zur Ausführung')
+const detailDrawing = words('Detail drawing', 'Detailzeichnung')
+
+const titleBlockMark = (project: Project, place: ZonePlace, on: Arrangement, options: SheetOptions): Mark => {
+  const { title } = project
+  const { language } = options
+  const [right, low] = [on.paper.frame[1][0], on.paper.frame[0][1]]
+  return {
+    kind: 'symbol',
+    layer: 'sheet',
+    name: 'title-block',
+    at: [right - titleBlock_mm[0], low],
+    values: {
+      owner: title.office,
+      title: title.note,
+      subtitle: `${openingOf(project, place.opening).name}, ${sideName[place.side][language]}`,
+      creator: title.author,
+      type: detailDrawing[language],
+      status: draft[language],
+      project: [title.name, title.place].filter(it => it !== '').join(', '),
+      number: title.number,
+      language,
+      scale: scaleWords(on.scale),
+      size: on.paper.name,
+      sheet: options.sheet ?? '',
+      ...options.title,
+    },
+  }
+}
+
+const saysOf = (title: string, parts: readonly string[], language: Language): string =>
+  `${title}. ${filled(words('Parts from outside to inside: {0}.', 'Bauteile von außen nach innen: {0}.'), parts.join('; '))[language]}`
+
+/** What each part is mostly made of. */
+const materialsOf = (project: Project, section: Section): ReadonlyMap<Id, Id> => {
+  const materials = new Map<Id, Id>()
+  for (const { part, fill } of section.regions)
+    if (fill.kind === 'material' && !materials.has(part) && materialOf(project, fill.material))
+      materials.set(part, fill.material)
+  return materials
+}

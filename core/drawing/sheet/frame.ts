@@ -1,0 +1,104 @@
+import type { Point } from '../../geometry'
+import type { Language } from '../../words'
+import { words } from '../../words'
+import type { ViewMark } from '../mark'
+import { boxOf, line, rectangle, text } from './marks'
+import type { Paper } from './paper'
+
+/** Frame, centring marks and the references of the fields round it (ISO 5457, reported; marks from memory). */
+export const sheetFrame = (paper: Paper): readonly ViewMark[] => {
+  const [[x0, y0], [x1, y1]] = paper.frame
+  const [width, height] = paper.size_mm
+  return [
+    rectangle('sheet', [x0, y0], [x1 - x0, y1 - y0]),
+    ...centringMarks(paper),
+    ...fieldReferences([x0, y0], [x1, y1], [width, height]),
+  ]
+}
+
+/** Marks reach from 5 mm off the edge of the paper to 5 mm inside the frame. */
+const centringMarks = ({ size_mm: [width, height], frame: [[x0, y0], [x1, y1]] }: Paper): ViewMark[] => [
+  line('sheet', [width / 2, 5], [width / 2, y0 + 5]),
+  line('sheet', [width / 2, height - 5], [width / 2, y1 - 5]),
+  line('sheet', [15, height / 2], [x0 + 5, height / 2]),
+  line('sheet', [width - 5, height / 2], [x1 - 5, height / 2]),
+]
+
+const strip_mm = 5
+const field_mm = 50
+const letters = 'ABCDEFGHJK'
+
+/** Figures along the top and letters down the right side, every 50 mm from the middle of the sheet. */
+const fieldReferences = ([x0, y0]: Point, [x1, y1]: Point, [width, height]: Point): ViewMark[] => {
+  const across = places(x0, x1, width / 2)
+  const down = places(y0, y1, height / 2).toReversed()
+  return [
+    line('faint', [x0, y1 + strip_mm], [x1 + strip_mm, y1 + strip_mm], [x1 + strip_mm, y0]),
+    ...across.slice(1, -1).map(x => line('faint', [x, y1], [x, y1 + strip_mm])),
+    ...down.slice(1, -1).map(y => line('faint', [x1, y], [x1 + strip_mm, y])),
+    ...across
+      .slice(1)
+      .map((to, at) => text(`${at + 1}`, [((across[at] ?? to) + to) / 2, y1 + 1.25], reference)),
+    ...down
+      .slice(1)
+      .map((to, at) =>
+        text(letters.charAt(at), [x1 + strip_mm / 2, ((down[at] ?? to) + to) / 2 - 1.25], reference),
+      ),
+  ]
+}
+
+const reference = { anchor: 'middle', faint: true } as const
+
+/** Borders of the fields: 50 mm apart from the middle, the last ones take what is left. */
+const places = (from: number, to: number, middle: number): number[] => {
+  const inner: number[] = []
+  const first = middle - Math.floor((middle - from - 1) / field_mm) * field_mm
+  for (let at = first; at < to - 1; at += field_mm) inner.push(at)
+  return [from, ...inner.filter(it => it > from + 10 && it < to - 10), to]
+}
+
+/** A ruler of 100 mm in the margin: it shows at once whether a print is true to scale. Ours. */
+export const checkRuler = (paper: Paper, language: Language): readonly ViewMark[] => {
+  const [x, y] = [paper.frame[0][0] - 7, paper.frame[0][1]]
+  const ticks = Array.from({ length: 11 }, (_, at) =>
+    line('field', [x, y + 10 * at], [x - (at % 5 === 0 ? 3 : 1.8), y + 10 * at]),
+  )
+  return [
+    line('field', [x, y], [x, y + 100]),
+    ...ticks,
+    text(rulerWords[language], [x - 4, y + 50], { turn_deg: 90, anchor: 'middle', faint: true }),
+  ]
+}
+
+const rulerWords = words('100 mm when printed at 100 %', '100 mm bei Druck mit 100 %')
+
+/** A scale bar: alternating black and white fields, each a round length of the model. */
+export const scaleBar = ([x, y]: Point, scale: number): readonly ViewMark[] => {
+  const step_mm = barStep_mm(scale)
+  const paper_mm = step_mm * scale
+  const fields = [0, 1, 2, 3]
+  return [
+    ...fields
+      .filter(it => it % 2 === 0)
+      .map((at): ViewMark => ({
+        kind: 'area',
+        layer: 'sheet',
+        outline: boxOf([x + at * paper_mm, y], [paper_mm, barHeight_mm]),
+        holes: [],
+        tint: '#111111',
+      })),
+    rectangle('field', [x, y], [4 * paper_mm, barHeight_mm]),
+    ...[0, 2, 4].map(at =>
+      text(`${at * step_mm}${at === 4 ? ' mm' : ''}`, [x + at * paper_mm, y + barHeight_mm + 1.1], {
+        anchor: at === 0 ? 'start' : 'middle',
+      }),
+    ),
+  ]
+}
+
+const barHeight_mm = 1.4
+
+/** How long the bar is on paper. */
+export const scaleBarLength_mm = (scale: number): number => 4 * barStep_mm(scale) * scale
+
+const barStep_mm = (scale: number): number => [5, 10, 20, 50, 100, 200].find(it => it * scale >= 10) ?? 500

@@ -1,0 +1,143 @@
+import type { FieldAt } from '../../detail'
+import type { Point } from '../../geometry'
+import { writeNumber } from '../../units'
+import type { Language } from '../../words'
+import { readingAngle_deg } from '../ink/ink-dimension'
+import type { ViewMark } from '../mark'
+import type { Placement } from '../place-view'
+import { sizing } from '../style/spacing'
+import { heights, textWidth_mm } from '../text/lettering'
+import { chainValues_mm } from './chain-values'
+import { placeWords } from './place-words'
+
+/** One link of a chain in model mm; `words` stands for its length when the model holds a range. */
+export type Link = { readonly to_mm: number; readonly words?: string; readonly field?: FieldAt }
+
+/** Links end to end along an axis of the model. */
+export type Chain = { readonly start_mm: number; readonly links: readonly Link[] }
+
+/** Where chains of one side go: along an axis, outwards from a place across it. */
+export type ChainSide = { readonly axis: 0 | 1; readonly edge_mm: number; readonly outwards: 1 | -1 }
+
+/** Draws the chains of one side, the first nearest to the drawing. */
+export const drawChains = (
+  chains: readonly Chain[],
+  side: ChainSide,
+  on: { readonly placement: Placement; readonly scale: number; readonly language: Language },
+): readonly ViewMark[] => {
+  let off_mm: number = sizing.first_mm
+  return chains.flatMap(chain => {
+    const { marks, raised } = drawChain(chain, side, off_mm, on)
+    off_mm += sizing.pitch_mm + (raised ? raisedTakes_mm : 0)
+    return marks
+  })
+}
+
+/** What raised words take from the next line; and how far they stand off their own. Ours. */
+const raisedTakes_mm = 2.5
+const raisedGap_mm = 2.1
+
+const drawChain = (
+  chain: Chain,
+  side: ChainSide,
+  off_mm: number,
+  on: { readonly placement: Placement; readonly scale: number; readonly language: Language },
+): { readonly marks: readonly ViewMark[]; readonly raised: boolean } => {
+  const places = [chain.start_mm, ...chain.links.map(it => it.to_mm)]
+  const values = chainValues_mm(places)
+  const words = chain.links.map((link, at) => link.words ?? writeNumber(values[at] ?? 0, on.language))
+  const line_mm = side.edge_mm + (side.outwards * off_mm) / on.scale
+  const at = (along: number, across: number): Point => (side.axis === 0 ? [along, across] : [across, along])
+  const frame = frameOf(side, line_mm, on)
+  const spans = words.map((word, index) => ({
+    from: frame.along(places[index] ?? 0),
+    to: frame.along(places[index + 1] ?? 0),
+    width: textWidth_mm(word, heights.size_mm),
+  }))
+  const stands = frame.inOrder(placeWords(frame.inOrder(spans.map(ordered))))
+  const marks = words.flatMap((word, index): ViewMark[] => {
+    const stand = stands[index]
+    const span = spans[index]
+    if (stand === undefined || span === undefined) return []
+    const field = chain.links[index]?.field
+    return [
+      {
+        kind: 'dimension',
+        layer: 'sizes',
+        ...(field && { part: field.part, field }),
+        pen: 'size',
+        from: at(places[index] ?? 0, side.edge_mm),
+        to: at(places[index + 1] ?? 0, side.edge_mm),
+        line: at(places[index] ?? 0, line_mm),
+        words: word,
+        text: frame.textAt(stand.at, stand.raised),
+      },
+      ...underline(stand, index, ordered(span), spans.length, frame),
+    ]
+  })
+  return { marks, raised: frame.raisedIsInTheWay && stands.some(it => it.raised) }
+}
+
+const ordered = <S extends { from: number; to: number }>(span: S): S => ({
+  ...span,
+  from: Math.min(span.from, span.to),
+  to: Math.max(span.from, span.to),
+})
+
+/** Words beyond the end of a chain stand on a line of their own that carries the chain on. */
+const underline = (
+  stand: { readonly at: number; readonly raised: boolean },
+  index: number,
+  span: { readonly from: number; readonly to: number; readonly width: number },
+  count: number,
+  frame: Frame,
+): ViewMark[] => {
+  const isEnd = index === 0 || index === count - 1
+  const beyond = stand.at < span.from ? -1 : stand.at > span.to ? 1 : 0
+  if (!isEnd || beyond === 0 || stand.raised) return []
+  const from = beyond < 0 ? span.from : span.to
+  return [
+    {
+      kind: 'path',
+      layer: 'sizes',
+      pen: 'size',
+      closed: false,
+      points: [frame.lineAt(from), frame.lineAt(stand.at + (beyond * span.width) / 2)],
+    },
+  ]
+}
+
+/** A chain as it lies on paper, along the direction in which its words are read. */
+type Frame = {
+  readonly along: (model_mm: number) => number
+  readonly inOrder: <T>(items: readonly T[]) => readonly T[]
+  readonly lineAt: (along: number) => Point
+  readonly textAt: (along: number, raised: boolean) => Point
+  readonly raisedIsInTheWay: boolean
+}
+
+const frameOf = (
+  side: ChainSide,
+  line_mm: number,
+  { placement, scale }: { readonly placement: Placement; readonly scale: number },
+): Frame => {
+  const model = (along: number, across: number): Point =>
+    side.axis === 0 ? [along, across] : [across, along]
+  const origin = placement.toPaper(model(0, line_mm))
+  const one = placement.toPaper(model(1, line_mm))
+  const out = placement.toPaper(model(0, line_mm + side.outwards))
+  const reading = (readingAngle_deg([one[0] - origin[0], one[1] - origin[1]]) * Math.PI) / 180
+  const [cos, sin] = [Math.cos(reading), Math.sin(reading)]
+  const step = (one[0] - origin[0]) * cos + (one[1] - origin[1]) * sin
+  const outIsUp = -(out[0] - origin[0]) * sin + (out[1] - origin[1]) * cos > 0
+  const paperAt = (along: number, up: number): Point =>
+    placement.toModel([origin[0] + along * cos - up * sin, origin[1] + along * sin + up * cos])
+  const raised = outIsUp ? raisedGap_mm : -raisedGap_mm - heights.size_mm
+  return {
+    along: model_mm => model_mm * Math.sign(step) * scale,
+    inOrder: items => (step < 0 ? items.toReversed() : items),
+    lineAt: along => paperAt(along, 0),
+    textAt: (along, isRaised) => paperAt(along, isRaised ? raised : sizing.textGap_mm),
+    raisedIsInTheWay: !outIsUp,
+  }
+}

@@ -1,0 +1,77 @@
+import { sizing } from '../style/spacing'
+
+/** A link of a chain on paper: where it starts and ends along the chain, and how wide its words are. */
+export type Span = { readonly from: number; readonly to: number; readonly width: number }
+
+/**
+ * Where the words of a link stand along the chain: on the line, or `raised` on the side away from the drawing where
+ * no extension line runs.
+ */
+export type Stand = { readonly at: number; readonly raised: boolean }
+
+type Option = Stand & { readonly low: number; readonly high: number; readonly cost: number }
+type Partial = { readonly options: readonly Option[]; readonly cost: number }
+
+/**
+ * Places the words of a chain: in the middle where they fit, else beyond the end of the chain or over a neighbour with
+ * room, else raised. Words never meet, and never stand across a stroke on the line. Of the best partial answers the
+ * cheapest fifty are carried on, so that one narrow link does not spoil the rest.
+ */
+export const placeWords = (spans: readonly Span[]): readonly Stand[] => {
+  let partials: readonly Partial[] = [{ options: [], cost: 0 }]
+  spans.forEach((_, at) => {
+    const options = optionsOf(spans, at)
+    const longer = partials.flatMap(partial =>
+      options.flatMap(option =>
+        partial.options.every(it => areApart(it, option))
+          ? [{ options: [...partial.options, option], cost: partial.cost + option.cost }]
+          : [],
+      ),
+    )
+    const last = options[options.length - 1]
+    partials =
+      longer.length > 0
+        ? longer.toSorted((a, b) => a.cost - b.cost).slice(0, 50)
+        : partials.map(it => ({ options: last ? [...it.options, last] : it.options, cost: it.cost + 100 }))
+  })
+  return partials[0]?.options ?? []
+}
+
+const between_mm = 0.8
+
+const areApart = (a: Option, b: Option): boolean =>
+  a.raised !== b.raised || a.high + between_mm <= b.low || b.high + between_mm <= a.low
+
+const optionsOf = (spans: readonly Span[], at: number): readonly Option[] => {
+  const span = spans[at]
+  if (span === undefined) return []
+  const { from, to, width } = span
+  const [before, after] = [spans[at - 1], spans[at + 1]]
+  const middle = (from + to) / 2
+  const stand = (centre: number, cost: number, raised = false): Option => ({
+    at: centre,
+    raised,
+    low: centre - width / 2,
+    high: centre + width / 2,
+    cost,
+  })
+  const options: Option[] = []
+  if (width + tight_mm <= to - from)
+    options.push(stand(middle, width + sizing.textSlack_mm <= to - from ? 0 : 1))
+  const left = from - offStroke_mm - width / 2
+  if (before === undefined) options.push(stand(left, 2))
+  else if (before.from + offStroke_mm <= left - width / 2) options.push(stand(left, 5))
+  const right = to + offStroke_mm + width / 2
+  if (after === undefined) options.push(stand(right, 2))
+  else if (right + width / 2 <= after.to - offStroke_mm) options.push(stand(right, 5))
+  return [
+    ...options,
+    stand(middle, 6, true),
+    stand(to - width / 2, 7, true),
+    stand(from + width / 2, 7, true),
+  ]
+}
+
+/** Words may come this near to the extension lines on both sides together, and this near to a foreign stroke. Ours. */
+const tight_mm = 0.7
+const offStroke_mm = 1.2
