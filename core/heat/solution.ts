@@ -81,7 +81,7 @@ export const solveCase = (it: HeatCase, accuracy: Accuracy = usualAccuracy): Res
     const share = shareOf(level)
     const isGood = round > 0 && share <= accuracy.share
     // Where fixed temperatures meet, the flow is infinite and no round brings it nearer.
-    const rounds = level.system.contact.includes(1) ? Math.min(4, accuracy.rounds) : accuracy.rounds
+    const rounds = level.system.contact.includes(1) ? Math.min(3, accuracy.rounds) : accuracy.rounds
     if (isGood || round >= rounds || net.vertices > mostVertices || !(level.power_WK_m > 0))
       return ok(solutionOf(it, graph.value, properties, level))
     if (round > 0) due *= Math.min(0.7, (accuracy.share / share) ** 1.5)
