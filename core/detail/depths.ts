@@ -23,6 +23,9 @@ export const layerDepths = (wall: Wall): readonly Placed[] => {
   })
 }
 
+/** A leaf thicker than this stands by itself and turns round nothing: ours, above every render, below every brick. */
+const skin_mm = 40
+
 /** Depths that the rest is measured by. */
 export type WallDepths = {
   readonly outer_mm: number
@@ -43,7 +46,10 @@ export const wallDepths = (wall: Wall): WallDepths => {
   const bearing = all[at] ?? { layer: wall.layers[0], from_mm: 0, to_mm: wall.layers[0].thickness_mm.value }
   const before = all.slice(0, at)
   const [first] = before
-  const isSkin = first !== undefined && !first.layer.duties.includes('insulating')
+  const isSkin =
+    first !== undefined &&
+    !first.layer.duties.includes('insulating') &&
+    first.layer.thickness_mm.value <= skin_mm
   return {
     outer_mm: first?.from_mm ?? 0,
     inner_mm: all.at(-1)?.to_mm ?? bearing.to_mm,

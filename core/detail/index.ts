@@ -21,7 +21,7 @@ export {
   zonesOf,
 } from './find'
 export type { ZonePlace } from './find'
-export type { Fixing, FormatTag, Frame, Joint, Layer, Opening, Project, Wall, Zone } from './model'
+export type { Fixing, FormatTag, Frame, Joint, Layer, Opening, Project, Reveal, Wall, Zone } from './model'
 export { partsOf } from './parts'
 export type { Part } from './parts'
 export { profiles } from './profiles/all'

@@ -12,6 +12,24 @@ export type Layer = {
   readonly material: Id
   readonly thickness_mm: Stated<number>
   readonly duties: readonly Duty[]
+  /** what closes the layer along the opening: a stud, a cavity closer */
+  readonly edge?: { readonly material: Id; readonly width_mm: Stated<number> }
+}
+
+/** How a wall receives a frame. Rebates and splay belong to the bearing layer. */
+export type Reveal = {
+  readonly form: RevealForm
+  /** how far insulation (or what stands before the frame) covers the frame, in the plane of the wall; a rebate derives it */
+  readonly cover_mm: Stated<number>
+  /** thickness of the inside finish on the flank of the reveal */
+  readonly lining_mm: Stated<number>
+  /** how much the flank behind the frame turns away from the opening */
+  readonly splay_deg?: Stated<number>
+  /** the nib of a rebate: its thickness in the depth of the wall, and how far it stands out from the flank */
+  readonly nibDepth_mm?: Stated<number>
+  readonly nibLap_mm?: Stated<number>
+  /** an insulating board on the flank behind the frame, under the finish */
+  readonly board?: { readonly material: Id; readonly thickness_mm: Stated<number> }
 }
 
 /** A wall and how it receives a frame: the reveal belongs to the wall. */
@@ -19,13 +37,7 @@ export type Wall = {
   readonly id: Id
   readonly name: string
   readonly layers: Some<Layer>
-  readonly reveal: {
-    readonly form: RevealForm
-    /** how far insulation (or what stands before the frame) covers the frame, in the plane of the wall */
-    readonly cover_mm: Stated<number>
-    /** thickness of the inside finish on the flank of the reveal */
-    readonly lining_mm: Stated<number>
-  }
+  readonly reveal: Reveal
 }
 
 /** A frame type: which profile, of what, moving how. */

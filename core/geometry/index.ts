@@ -1,5 +1,5 @@
 export type { Fill, Id, Line, Region, Seasonal, Vented } from './body'
-export { areaOf, isCounterClockwise, lengthOf, reversed } from './measure'
+export { areaOf, directionOf, isCounterClockwise, lengthOf, reversed, startOf } from './measure'
 export { overlay } from './overlay'
 export type { Overlay, Painted, Tile } from './overlay'
 export { grid_mm, onGrid } from './point'

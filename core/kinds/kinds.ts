@@ -30,11 +30,13 @@ export const frameMaterialName: Readonly<Record<FrameMaterial, Words>> = {
 }
 
 /** How the reveal receives the frame. */
-export const revealForms = ['butt', 'inner-rebate'] as const
+export const revealForms = ['butt', 'splayed', 'inner-rebate', 'outer-rebate'] as const
 export type RevealForm = (typeof revealForms)[number]
 export const revealFormName: Readonly<Record<RevealForm, Words>> = {
   butt: words('straight reveal', 'stumpfe Leibung'),
+  splayed: words('splayed reveal', 'geschrägte Leibung'),
   'inner-rebate': words('inner rebate', 'Innenanschlag'),
+  'outer-rebate': words('outer rebate', 'Außenanschlag'),
 }
 
 /** What a layer of the wall is there for. A layer may have several duties. */

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { lengthOf, type Point } from '../geometry'
+import { directionOf, lengthOf, type Point, startOf } from '../geometry'
 import { planes } from '../kinds'
 import { assumed, type Stated, stated } from '../units'
 import { filled, words } from '../words'
@@ -129,9 +129,10 @@ export const membrane = sealKind<Membrane>({
     }
   },
   grips: (it, bay) => {
-    const end = onWall(bay, it.bondWall_mm.value).at(-1)
-    const round = end !== undefined && end[0] < bay.wallFace[0][0]
-    return end ? [{ field: bondWall.id, at: end, along: round ? [-1, 0] : [0, 1] }] : []
+    const bond = [...bay.flank.slice(0, 1), ...onWall(bay, it.bondWall_mm.value)]
+    const end = bond.at(-1)
+    const before = bond.at(-2)
+    return end && before ? [{ field: bondWall.id, at: end, along: directionOf(before, end) }] : []
   },
   sd_m: it => {
     const dry = it.sd_m ? { min: it.sd_m.value, max: it.sd_m.value } : sd.fallback?.band
@@ -186,14 +187,4 @@ const foldPath = (bay: Bay, slack_mm: number): readonly Point[] => {
 }
 
 /** The bond on the wall: along the flank of the reveal, then round its edge on the room side. */
-const onWall = (bay: Bay, bond_mm: number): readonly Point[] => {
-  const wall = bay.wallFace[0][0]
-  const flank_mm = bay.flankTo_mm - bay.to_mm
-  // a frame that stands beyond the bearing layer leaves no flank to bond to
-  if (flank_mm <= 0) return []
-  if (bond_mm <= flank_mm) return [[wall, bay.to_mm + bond_mm]]
-  return [
-    [wall, bay.to_mm + flank_mm],
-    [wall - (bond_mm - flank_mm), bay.to_mm + flank_mm],
-  ]
-}
+const onWall = (bay: Bay, bond_mm: number): readonly Point[] => startOf(bay.flank, bond_mm).slice(1)

@@ -18,8 +18,11 @@ export type Bay = {
   readonly to_mm: number
   readonly wallFace: readonly [Point, Point]
   readonly frameFace: readonly [Point, Point]
-  /** where the bare flank of the reveal ends on the room side: a membrane may be bonded up to here */
-  readonly flankTo_mm: number
+  /**
+   * The bare flank of the bearing layer from the room-side end of the joint, then round its edge: what a membrane may
+   * be bonded to. Empty where the frame stands beyond the bearing layer.
+   */
+  readonly flank: readonly Point[]
 }
 
 /** What a seal is made of in a section. Later regions cover earlier ones. */

@@ -1,6 +1,7 @@
 import type { Line } from '../geometry'
 import { arrange, type Bay, kindOf, type Placed } from '../seals'
 import { exactly } from '../units'
+import { bondFlank } from './flank'
 import type { Layout } from './layout'
 import { box, coat, type PaintedPart } from './paint'
 
@@ -14,7 +15,7 @@ export const jointBay = (at: Layout): Bay => {
     to_mm,
     wallFace: [[0, from_mm], [0, to_mm]],
     frameFace: [[at.width_mm, from_mm], [at.width_mm, to_mm]],
-    flankTo_mm: at.depths.bearing_mm,
+    flank: bondFlank(at),
   } // prettier-ignore
 }
 

@@ -5,6 +5,7 @@ import {
   profileOf,
   type Profile,
   type Project,
+  type Reveal,
   wallDepths,
   type WallDepths,
   wallOf,
@@ -31,6 +32,7 @@ export type Layout = {
   readonly position_mm: number
   /** depth of the frame */
   readonly depth_mm: number
+  readonly reveal: Reveal
   readonly cover_mm: number
   readonly lining_mm: number
   /** how far the wall is cut: a metre, or three times its thickness, as ISO 10211 asks (from memory) */
@@ -57,6 +59,7 @@ export const layoutOf = (project: Project, place: ZonePlace, width_mm: number): 
     width_mm,
     position_mm: opening.position_mm.value,
     depth_mm: profile.depth_mm,
+    reveal: wall.reveal,
     cover_mm: wall.reveal.cover_mm.value,
     lining_mm: wall.reveal.lining_mm.value,
     reach_mm: Math.max(1000, 3 * (depths.inner_mm - depths.outer_mm)),

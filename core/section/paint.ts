@@ -20,6 +20,19 @@ export const box = (x0: number, y0: number, x1: number, y1: number): Outline => 
   [x0, y1],
 ]
 
+/** How deep the soft strip between a finish and the frame is: a stop bead of 6 mm, common practice. */
+export const bead_mm = 6
+
+/** What the soft strip of a stop bead is made of. */
+export const stripMaterial = 'pe-foam'
+
+/** A layer of air is no material: still, or in exchange with the outside. */
+export const layerFill = (material: Id): Fill => {
+  if (material === 'air-still') return { kind: 'air', vented: 'closed' }
+  if (material === 'air-ventilated') return { kind: 'air', vented: 'open' }
+  return ofMaterial(material)
+}
+
 export const ofMaterial = (material: Id): Fill => ({ kind: 'material', material })
 
 export const shifted = (outline: Outline, [dx, dy]: Point): Outline =>

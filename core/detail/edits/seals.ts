@@ -71,7 +71,7 @@ const bayFor = (joint: Joint): Bay => {
     to_mm: 70,
     wallFace: [[0, 0], [0, 70]],
     frameFace: [[planned, 0], [planned, 70]],
-    flankTo_mm: 70,
+    flank: [],
   } // prettier-ignore
 }
 

@@ -30,6 +30,7 @@ const layer = z.strictObject({
   material: id,
   thickness_mm: length_mm,
   duties: z.array(z.enum(duties)).max(duties.length),
+  edge: z.strictObject({ material: id, width_mm: length_mm }).exactOptional(),
 })
 
 const wall = z.strictObject({
@@ -40,6 +41,10 @@ const wall = z.strictObject({
     form: z.enum(revealForms),
     cover_mm: stated(finite.min(0)),
     lining_mm: stated(finite.min(0)),
+    splay_deg: stated(finite.min(0).max(60)).exactOptional(),
+    nibDepth_mm: length_mm.exactOptional(),
+    nibLap_mm: length_mm.exactOptional(),
+    board: z.strictObject({ material: id, thickness_mm: length_mm }).exactOptional(),
   }),
 })
 

@@ -15,7 +15,11 @@ const bay = (width_mm: number, from_mm = 0, to_mm = 78): Bay => ({
     [width_mm, from_mm],
     [width_mm, to_mm],
   ],
-  flankTo_mm: 175,
+  flank: [
+    [0, to_mm],
+    [0, 175],
+    [-1000, 175],
+  ],
 })
 
 const freshOnes = sealKinds.flatMap(kind =>
@@ -77,7 +81,14 @@ describe('a membrane', () => {
   })
 
   test('turns round the edge of the reveal where the flank is shorter than its bond', () => {
-    const [line] = kindOf(seal).lay(seal, { ...bay(14), flankTo_mm: 100 }).lines
+    const [line] = kindOf(seal).lay(seal, {
+      ...bay(14),
+      flank: [
+        [0, 78],
+        [0, 100],
+        [-1000, 100],
+      ],
+    }).lines
     expect(line?.path.at(-1)).toEqual([-18, 100])
   })
 
