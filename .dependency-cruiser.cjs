@@ -40,6 +40,8 @@ const libraries = [
   'robust-predicates',
   '@noble/hashes',
   'fontkit',
+  'pdfkit',
+  'fflate',
 ]
 
 const any = names => names.map(it => it.replace('/', '\\/')).join('|')

@@ -21,7 +21,9 @@ export const bundle = async () => {
     logLevel: 'warning',
     plugins: [oneLocale],
     // Libraries in the older module form ask for Node's own modules by `require`.
-    banner: { js: "import{createRequire}from'node:module';const require=createRequire(import.meta.url);" },
+    banner: {
+      js: "import{createRequire as requirer}from'node:module';const require=requirer(import.meta.url);",
+    },
   })
   await mkdir(`${root}out/cli`, { recursive: true })
   for (const { path, contents } of outputFiles) await writeWhole(path, contents)

@@ -1,3 +1,4 @@
 export { formats } from './all'
-export type { Format } from './format'
+export type { Fonts, Format, Information, Sheets } from './format'
+export { attachedName } from './pdf/model'
 export { svgOf } from './svg/svg'

@@ -25,7 +25,6 @@ declare module 'pdfkit' {
       readonly font: null
       readonly lang: string
       readonly tagged: true
-      readonly displayTitle: true
       readonly info: Readonly<Record<string, string | Date>>
     })
     /** the catalogue: what a reader looks at first */
@@ -39,7 +38,10 @@ declare module 'pdfkit' {
     readonly appendXML: (xml: string) => void
     readonly ref: (data: Readonly<Record<string, unknown>>) => Reference
     readonly addNamedEmbeddedFile: (name: string, file: Reference) => void
-    readonly addPage: (options: { readonly size: readonly [number, number]; readonly margin: 0 }) => PDFDocument
+    readonly addPage: (options: {
+      readonly size: readonly [number, number]
+      readonly margin: 0
+    }) => PDFDocument
     readonly scale: (factor: number) => PDFDocument
     readonly save: () => PDFDocument
     readonly restore: () => PDFDocument
@@ -51,7 +53,6 @@ declare module 'pdfkit' {
     readonly registerFont: (name: string, bytes: Uint8Array) => PDFDocument
     readonly font: (name: string) => PDFDocument
     readonly fontSize: (size: number) => PDFDocument
-    readonly fillColor: (colour: string) => PDFDocument
     readonly text: (words: string, x: number, y: number, options: TextOptions) => PDFDocument
     readonly image: (
       jpeg: Uint8Array,

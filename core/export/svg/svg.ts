@@ -1,7 +1,9 @@
 import { type Drawing, type InkGroup, inkOf, type Layer } from '../../drawing'
-import { words, type Words } from '../../words'
+import { words } from '../../words'
 import type { Format } from '../format'
+import { layerNames } from '../layer-names'
 import { utf8 } from '../utf-8'
+import { base64 } from './base64'
 import { escaped } from './escape'
 import { mm } from './numbers'
 import { writeInk } from './write-ink'
@@ -14,11 +16,13 @@ export const svg: Format = {
   id: 'svg',
   name: words('SVG', 'SVG'),
   extension: 'svg',
-  write: drawing => Promise.resolve(utf8(svgOf(drawing))),
+  fonts: [],
+  holds: 'one sheet',
+  write: ({ drawings: [drawing], model }) => Promise.resolve(utf8(svgOf(drawing, model))),
 }
 
-/** The drawing as SVG text; the same drawing gives the same text. */
-export const svgOf = (drawing: Drawing): string => {
+/** The drawing as SVG text, and with it the project's file if it is given; the same drawing gives the same text. */
+export const svgOf = (drawing: Drawing, model?: string): string => {
   const [width, height] = drawing.size_mm
   const groups = inkOf(drawing)
   const layers = [...new Set(groups.map(it => it.layer))]
@@ -29,6 +33,7 @@ export const svgOf = (drawing: Drawing): string => {
       `aria-labelledby="title says" xml:lang="${drawing.language}" lang="${drawing.language}">`,
     `<title id="title">${escaped(drawing.title)}</title>`,
     `<desc id="says">${escaped(drawing.says)}</desc>`,
+    ...(model === undefined ? [] : [`<metadata id="model">${base64(utf8(model))}</metadata>`]),
     `<rect width="${mm(width)}" height="${mm(height)}" fill="#FFFFFF"/>`,
     ...layers.map(layer =>
       layerOf(
@@ -43,7 +48,7 @@ export const svgOf = (drawing: Drawing): string => {
 }
 
 const layerOf = (layer: Layer, groups: readonly InkGroup[], drawing: Drawing): string => {
-  const name = escaped(layerName[layer][drawing.language])
+  const name = escaped(layerNames[layer][drawing.language])
   return [
     `<g id="layer-${layer}" inkscape:groupmode="layer" inkscape:label="${name}">`,
     `<title>${name}</title>`,
@@ -58,18 +63,4 @@ const partOf = (group: InkGroup, drawing: Drawing): string => {
   const material = drawing.materials.get(group.part)
   const of = material === undefined ? '' : ` data-material="${escaped(material)}"`
   return [`<g data-part="${escaped(group.part)}"${of}>`, ...inks, '</g>'].join('\n')
-}
-
-const layerName: Readonly<Record<Layer, Words>> = {
-  fabric: words('fabric, cut', 'Bauwerk, geschnitten'),
-  parts: words('parts, cut', 'Bauteile, geschnitten'),
-  sealing: words('sealing', 'Abdichtung'),
-  hatch: words('hatches', 'Schraffuren'),
-  tint: words('tints', 'Flächen'),
-  seen: words('behind the section', 'hinter dem Schnitt'),
-  sizes: words('dimensions', 'Maße'),
-  numbers: words('part numbers', 'Positionsnummern'),
-  words: words('words', 'Text'),
-  isotherms: words('isotherms', 'Isothermen'),
-  sheet: words('sheet', 'Blatt'),
 }
