@@ -25,7 +25,7 @@ export type Solution = {
   readonly iteration: Iteration
   readonly iterations: number
   /** What the films turn over, W·K per m: the flow times the difference where there are two temperatures. */
-  readonly power_WK_m: number
+  readonly power: number
   /** Estimated share of the power by which the field is off, always upwards; infinite where the flow itself is. */
   readonly errorShare: number
 }
@@ -82,10 +82,10 @@ export const solveCase = (it: HeatCase, accuracy: Accuracy = usualAccuracy): Res
     const isGood = round > 0 && share <= accuracy.share
     // Where fixed temperatures meet, the flow is infinite and no round brings it nearer.
     const rounds = level.system.contact.includes(1) ? Math.min(3, accuracy.rounds) : accuracy.rounds
-    if (isGood || round >= rounds || net.vertices > mostVertices || !(level.power_WK_m > 0))
+    if (isGood || round >= rounds || net.vertices > mostVertices || !(level.power > 0))
       return ok(solutionOf(it, graph.value, properties, level))
     if (round > 0) due *= Math.min(0.7, (accuracy.share / share) ** 1.5)
-    finerSizes(net, level.system.mesh, level.indicators, due * level.power_WK_m, grading)
+    finerSizes(net, level.system.mesh, level.indicators, due * level.power, grading)
     refine(net, graph.value, grading)
     level = solveOn(meshOf(net), graph.value, properties, tolerance)
   }
@@ -97,13 +97,13 @@ type Level = {
   readonly field: Field
   readonly iteration: Iteration
   readonly iterations: number
-  readonly gain_WK_m: number
-  readonly power_WK_m: number
+  readonly gain: number
+  readonly power: number
   readonly indicators: Indicators
 }
 
-const shareOf = ({ indicators, gain_WK_m, power_WK_m }: Level): number =>
-  power_WK_m > 0 ? (caution * (indicators.total + gain_WK_m)) / power_WK_m : 0
+const shareOf = ({ indicators, gain, power }: Level): number =>
+  power > 0 ? (caution * (indicators.total + gain)) / power : 0
 
 /** One mesh, solved from nothing. */
 const solveOn = (mesh: Mesh, graph: OutlineGraph, properties: Properties, tolerance: number): Level => {
@@ -121,8 +121,8 @@ const solveOn = (mesh: Mesh, graph: OutlineGraph, properties: Properties, tolera
     field,
     iteration,
     iterations: solved.iterations,
-    gain_WK_m: solved.gain_WK_m,
-    power_WK_m: solved.power_WK_m,
+    gain: solved.gain,
+    power: solved.power,
     indicators: indicators(system, field, indicatorWorkFor(mesh)),
   }
 }
@@ -137,7 +137,7 @@ const solutionOf = (it: HeatCase, graph: OutlineGraph, properties: Properties, l
   field: level.field,
   iteration: level.iteration,
   iterations: level.iterations,
-  power_WK_m: level.power_WK_m,
+  power: level.power,
   errorShare: level.system.contact.includes(1) ? Infinity : shareOf(level),
 })
 

@@ -15,7 +15,7 @@ export type Iteration = {
 }
 
 /** How the iteration went: what its last step still gained, and what the films turn over (Σ flow × temperature). */
-export type Solved = { readonly iterations: number; readonly gain_WK_m: number; readonly power_WK_m: number }
+export type Solved = { readonly iterations: number; readonly gain: number; readonly power: number }
 
 /** What a field is solved with. */
 export type Equations = { readonly system: System; readonly factor: Factor; readonly properties: Properties }
@@ -88,7 +88,7 @@ export const solve = (
     recent = gain
     for (let e = 0; e < n; e++) direction[e] = residual[e]! * bubbleInverse[e]! + beta * direction[e]!
   }
-  return { iterations, gain_WK_m: gain, power_WK_m: powerOf(system, properties, corner_C, bubble_K) }
+  return { iterations, gain: gain, power: powerOf(system, properties, corner_C, bubble_K) }
 }
 
 /** A guard: sections with angles of three degrees take about a hundred steps, everything usual takes ten to thirty. Ours. */
