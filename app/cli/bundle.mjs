@@ -1,16 +1,21 @@
-// Bundles the command line into one file, so that it runs after an install alone. `npm run prepare` does it.
-import { mkdir, rename, writeFile } from 'node:fs/promises'
+// Bundles the command line, so that it runs after an install alone. `npm run prepare` does it.
+import { mkdir, readdir, rename, rm, writeFile } from 'node:fs/promises'
+import { basename } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
 
-/** Writes out/cli/jambwright.mjs, and beside it which files it was made of. */
+/**
+ * Writes out/cli/jambwright.mjs, the pieces that only some commands load, and which files they were made of.
+ */
 export const bundle = async () => {
   const { outputFiles, metafile } = await build({
     absWorkingDir: root,
-    entryPoints: ['app/cli/main.ts'],
-    outfile: 'out/cli/jambwright.mjs',
+    entryPoints: { jambwright: 'app/cli/main.ts' },
+    outdir: 'out/cli',
+    outExtension: { '.js': '.mjs' },
+    splitting: true,
     bundle: true,
     platform: 'node',
     format: 'esm',
@@ -26,9 +31,22 @@ export const bundle = async () => {
     },
   })
   await mkdir(`${root}out/cli`, { recursive: true })
-  for (const { path, contents } of outputFiles) await writeWhole(path, contents)
+  // The entry comes last: it is never there without the pieces that it loads.
+  for (const { path, contents } of outputFiles.toSorted(entryLast)) await writeWhole(path, contents)
   const inputs = Object.keys(metafile.inputs).filter(it => !it.startsWith('node_modules/'))
   await writeWhole(`${root}out/cli/inputs.json`, JSON.stringify(inputs))
+  await removeOthers(outputFiles.map(it => basename(it.path)))
+}
+
+const entryLast = (a, b) =>
+  Number(a.path.endsWith('jambwright.mjs')) - Number(b.path.endsWith('jambwright.mjs'))
+
+/** Pieces of an older bundle. */
+const removeOthers = async kept => {
+  const old = (await readdir(`${root}out/cli`)).filter(
+    it => /-[A-Z0-9]{8}\.mjs$/.test(it) && !kept.includes(it),
+  )
+  await Promise.all(old.map(it => rm(`${root}out/cli/${it}`, { force: true })))
 }
 
 /** The schemas' own messages are only ever shown in English; the other forty languages would be read at each start. */

@@ -10,7 +10,7 @@ const pathsIn = (text: string): readonly string[] => [
       .filter(
         it => /^(core|app|tests|assets|out|\.ci)\/|^[\w.-]+\.(md|json|ts|cjs)$/.test(it) && !it.includes('<'),
       )
-      .filter(it => !it.startsWith('out/')),
+      .filter(it => !/^(out\/|index\.ts$|all\.ts$)/.test(it)),
   ),
 ]
 

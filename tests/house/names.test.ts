@@ -6,7 +6,7 @@ import { isSource, projectFiles, scriptOf } from './sources'
 /** Units that names carry without being units of a stated value: of computation, paper, screen and clock. */
 const further = [
   'mm2', 'mm3', 'm2', 'm3', 'cm', 'in', 'ft', 'F', 'mm_K', 'mm_px', 'px_mm', 'px', 'pt', 'ml', 'l', 'kg', 'kg_m3', 'g', 'MPa', 'kPa', 'kN', 'N_mm', 'N_m', 'Nm',
-  'W', 'W_K', 'W_m2', 'J', 'J_kgK', 'K_m', 'ppm', 'ppm_K', 'mm_mK', 'dpi', 'ms', 's', 'min', 'h', 'd', 'bytes', 'rad', 'one_K', 'kg_m2s', 'kg_msPa', 'kg_ms', 'kg_s', 'W_m2K4',
+  'W', 'W_K', 'W_m2', 'J', 'J_kgK', 'K_m', 'ppm', 'ppm_K', 'mm_mK', 'dpi', 'ms', 's', 'min', 'h', 'd', 'bytes', 'rad', 'one_K', 'kg_m2s', 'kg_msPa', 'kg_ms', 'kg_s', 'W_m2K4', 'percent', 'WK_m',
 ] as const // prettier-ignore
 
 const known = new Set<string>([...units, ...further])

@@ -1,7 +1,8 @@
 import { check } from './check'
 import type { Command } from './command'
+import { draw } from './draw'
 import { samples } from './samples'
 import { set } from './set'
 
 /** Every command, in the order of the help. */
-export const commands: readonly Command[] = [check, set, samples]
+export const commands: readonly Command[] = [check, draw, set, samples]

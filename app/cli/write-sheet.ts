@@ -1,0 +1,63 @@
+import { readFile } from 'node:fs/promises'
+import { extname } from 'node:path'
+import { type Project, type ZonePlace, saveProject } from '../../core/detail'
+import { type SheetOptions, detailSheet } from '../../core/drawing'
+import { type Fonts, type Format, type Sheets, formats } from '../../core/export'
+import { jointBand } from '../../core/movement'
+import { cutSection } from '../../core/section'
+import { type Result, ok, refused } from '../../core/units'
+import { type Words, filled, words } from '../../core/words'
+import { writeWhole } from './write-file'
+
+/** Where a sheet is written, and in which format. */
+export type Target = { readonly to: string; readonly format: Format }
+
+/** The place that was typed for a sheet; the ending of its name chooses the format. */
+export const targetOf = (to: unknown): Result<Target> => {
+  if (typeof to !== 'string') return wrong(words('a file is needed', 'eine Datei wird gebraucht'))
+  const format = formats.find(it => `.${it.extension}` === extname(to).toLowerCase())
+  const known = formats.map(it => `.${it.extension}`).join(', ')
+  return format ? ok({ to, format }) : wrong(filled(noFormat, to, known))
+}
+
+/** Draws a zone at its planned width and writes the sheet. Refused where the system does not let it be written. */
+export const writeSheet = async (
+  project: Project,
+  place: ZonePlace,
+  { to, format }: Target,
+  options: SheetOptions,
+): Promise<Result<string>> => {
+  const sheets = sheetsOf(project, place, options)
+  return writeWhole(to, await format.write(sheets, await fontsOf(format.fonts)))
+}
+
+const sheetsOf = (project: Project, place: ZonePlace, options: SheetOptions): Sheets => {
+  const { planned_mm } = jointBand(project, place.opening, place.side, place.zone.id)
+  const section = cutSection(project, place, { state: 'planned', width_mm: planned_mm })
+  const drawing = detailSheet(project, place, section, options)
+  const { author, number, name, office } = project.title
+  return {
+    drawings: [drawing],
+    information: {
+      title: drawing.title,
+      author,
+      subject: number,
+      keywords: [name, office].filter(Boolean),
+      // A project keeps no day of its revision yet, and the day of writing would change the bytes.
+      dated: '',
+    },
+    model: saveProject(project),
+  }
+}
+
+const fontsOf = async (names: readonly string[]): Promise<Fonts> =>
+  new Map(
+    await Promise.all(names.map(async name => [name, await readFile(new URL(name, fontFolder))] as const)),
+  )
+
+/** Where the fonts of the sheet lie, seen from this file and from what it is bundled into in out/cli alike. */
+const fontFolder = new URL('../../assets/fonts/', import.meta.url)
+
+const noFormat = words('“{0}” names no format; there are {1}', '„{0}“ nennt kein Format; es gibt {1}')
+
+const wrong = (say: Words) => refused({ at: '', say })

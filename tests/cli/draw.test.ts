@@ -1,0 +1,88 @@
+import { readFileSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { describe, expect, it } from 'vitest'
+import { openingOf, samples, saveProject } from '../../core/detail'
+import { sides } from '../../core/kinds'
+import { aFolder, typed } from './given'
+
+const folder = aFolder()
+const at = (name: string) => join(folder, name)
+for (const { file, project } of samples) writeFileSync(at(`${file}.jamb`), saveProject(project))
+const right = at('right-jamb.jamb')
+
+describe('a drawing is written', () => {
+  it.each(samples.flatMap(it => sides.map(side => [it.file, side] as const)))(
+    'of %s, %s',
+    async (file, side) => {
+      const to = at(`${file}-${side}.svg`)
+      const { code, out, err } = await typed('draw', at(`${file}.jamb`), '--to', to, '--cut', side)
+      expect({ code, out, err }).toEqual({ code: 0, out: `${to}\n`, err: '' })
+      const text = readFileSync(to, 'utf8')
+      expect(text).toMatch(/^<\?xml[\s\S]*<svg [\s\S]*<\/svg>\s*$/)
+    },
+  )
+
+  it('the same twice, byte for byte', async () => {
+    const written = async (name: string) => {
+      await typed('draw', right, '--to', at(name))
+      return readFileSync(at(name))
+    }
+    expect((await written('once.svg')).equals(await written('twice.svg'))).toBe(true)
+  })
+
+  it('of the left jamb where a jamb is asked for', async () => {
+    await typed('draw', right, '--to', at('jamb.svg'))
+    await typed('draw', right, '--to', at('left.svg'), '--cut', 'left')
+    await typed('draw', right, '--to', at('head.svg'), '--cut', 'head')
+    const [jamb, left, head] = ['jamb', 'left', 'head'].map(name => readFileSync(at(`${name}.svg`), 'utf8'))
+    expect(jamb).toBe(left)
+    expect(jamb).not.toBe(head)
+  })
+
+  it('in the language and the ink that were asked for', async () => {
+    await typed('draw', right, '--to', at('black.svg'))
+    await typed('draw', right, '--to', at('colour.svg'), '--ink', 'colour', '--language', 'de')
+    const [black, colour] = ['black', 'colour'].map(name => readFileSync(at(`${name}.svg`), 'utf8'))
+    expect(black).toContain('lang="en"')
+    expect(colour).toContain('lang="de"')
+    const coloured = (text = '') =>
+      [...text.matchAll(/#([0-9A-F]{6})/gi)].filter(([, it = '']) => !isGrey(it)).length
+    expect(coloured(black)).toBe(0)
+    expect(coloured(colour)).toBeGreaterThan(0)
+  })
+})
+
+const isGrey = (colour: string): boolean =>
+  colour.slice(0, 2) === colour.slice(2, 4) && colour.slice(2, 4) === colour.slice(4)
+
+describe('a drawing that cannot be', () => {
+  const cases: readonly [says: string, args: readonly string[], why: RegExp][] = [
+    ['without a place', [], /a file is needed/],
+    [
+      'in a format that nobody knows',
+      ['--to', at('jamb.doc')],
+      /“.*jamb\.doc” names no format; there are .*\.svg/,
+    ],
+    ['without an ending', ['--to', at('jamb')], /names no format/],
+    [
+      'of an opening that is not there',
+      ['--to', at('a.svg'), '--opening', 'W-99'],
+      /no opening is called “W-99”; there are/,
+    ],
+    ['of a side that no opening has', ['--to', at('a.svg'), '--cut', 'roof'], /Allowed choices are/],
+    ['into a folder that is not there', ['--to', at('nowhere/a.svg')], /no such file or folder/],
+    ['into a folder', ['--to', `${folder}/.svg/`], /names no format|no such/],
+  ]
+  it.each(cases)('%s', async (_, args, why) => {
+    const { code, out, err } = await typed('draw', right, ...args)
+    expect({ code, out }).toEqual({ code: 2, out: '' })
+    expect(err).toMatch(why)
+  })
+})
+
+it('an opening may be named', async () => {
+  const [project] = samples.map(it => it.project)
+  const id = Object.keys(project?.openings ?? {})[0] ?? ''
+  expect(project && openingOf(project, id).id).toBe(id)
+  expect((await typed('draw', right, '--to', at('named.svg'), '--opening', id)).code).toBe(0)
+})
