@@ -21,7 +21,7 @@ export const sealing: readonly Hatch[] = [
     key: 'sealant',
     name: words('sealant', 'Dichtstoff'),
     tint: '#5B5B66',
-    solid: '#5B5B66',
+    solid: '#5E5E5E',
     least_mm: 0,
   },
   {
