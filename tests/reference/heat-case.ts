@@ -13,9 +13,9 @@ const expected = z.strictObject({
 })
 
 const spoil = z.union([
-  z.strictObject({ polygon: z.string(), lambda_times: z.number() }),
-  z.strictObject({ boundary: z.string(), h_times: z.number() }),
-  z.strictObject({ boundary: z.string(), T_times: z.number() }),
+  z.strictObject({ polygon: z.string(), lambdaTimes: z.number() }),
+  z.strictObject({ boundary: z.string(), hTimes: z.number() }),
+  z.strictObject({ boundary: z.string(), TTimes: z.number() }),
 ])
 
 const polygons = z.array(z.looseObject({ name: z.string(), lambda: z.number() }))
@@ -63,14 +63,14 @@ export const spoiledHeat = (it: HeatReference): HeatReference => {
       ...it.section,
       polygons: it.section.polygons.map(polygon =>
         'polygon' in by && polygon.name === by.polygon
-          ? { ...polygon, lambda: polygon.lambda * by.lambda_times }
+          ? { ...polygon, lambda: polygon.lambda * by.lambdaTimes }
           : polygon,
       ),
       boundaries: it.section.boundaries.map(boundary => {
         if (!('boundary' in by) || boundary.name !== by.boundary) return boundary
-        return 'h_times' in by
-          ? { ...boundary, h: boundary.h * by.h_times }
-          : { ...boundary, T: boundary.T * by.T_times }
+        return 'hTimes' in by
+          ? { ...boundary, h: boundary.h * by.hTimes }
+          : { ...boundary, T: boundary.T * by.TTimes }
       }),
     },
   }
