@@ -106,7 +106,9 @@ export const sealant = sealKind<Sealant>({
     if (!it.rod_mm) return { regions: [bead(back)], lines: [] }
     const { flat_mm, rise_mm } = pressed(it.rod_mm.value, width_mm)
     const near = back + towards * rise_mm
-    const far = near + towards * flat_mm
+    // a rod that is far too thick ends where the joint does
+    const room_mm = Math.max(0, bay.to_mm - bay.from_mm - beadDepth_mm(it, width_mm) - 2 * rise_mm)
+    const far = near + towards * Math.min(flat_mm, room_mm)
     const front = arched(bay, near, -towards * rise_mm)
     const rear = arched(bay, far, towards * rise_mm).toReversed()
     const outline = inward ? [...front.toReversed(), ...rear.toReversed()] : [...front, ...rear]

@@ -10,10 +10,13 @@ export const inside = (at: Layout): readonly PaintedPart[] => {
   const behind = depths.behind.flatMap((it): readonly PaintedPart[] => {
     const { id, material, edge } = it.layer
     const left = -at.reach_mm
-    const outline: Outline = [[left, it.from_mm], [flank.at(it.from_mm), it.from_mm], [flank.at(it.to_mm), it.to_mm], [left, it.to_mm]] // prettier-ignore
+    const end = at.position_mm + at.depth_mm
+    const depths_mm = [it.from_mm, ...(it.from_mm < end && end < it.to_mm ? [end] : []), it.to_mm]
+    const face = depths_mm.map((y): Point => [flank.at(y), y])
+    const outline: Outline = [[left, it.from_mm], ...face, [left, it.to_mm]]
     const body = coat(id, 'body', layerFill(material), 'wall', outline)
     if (edge === undefined) return [body]
-    const end = flank.at(it.to_mm)
+    const close = flank.at(it.to_mm)
     return [
       body,
       coat(
@@ -21,7 +24,7 @@ export const inside = (at: Layout): readonly PaintedPart[] => {
         'edge',
         layerFill(edge.material),
         'reveal',
-        box(end - edge.width_mm.value, it.from_mm, end, it.to_mm),
+        box(close - edge.width_mm.value, it.from_mm, close, it.to_mm),
       ),
     ]
   })

@@ -4,11 +4,14 @@ import {
   fieldsOf,
   type Project,
   samples,
+  starters,
+  wallFrom,
   type ZonePlace,
   zonesOf,
 } from '../../core/detail'
 import { planes } from '../../core/kinds'
 import { sealKinds } from '../../core/seals'
+import { specified } from '../../core/units'
 import { type Random, randomFrom } from './random'
 
 /** A valid detail that nobody has chosen: a sample after a number of edits that the model takes. */
@@ -18,7 +21,7 @@ export const randomDetail = (seed: number): RandomDetail => {
   const random = randomFrom(seed)
   const [first, ...more] = samples.map(it => it.project)
   if (first === undefined) throw new Error('there are no samples')
-  let project = random.one([first, ...more])
+  let project = withWall(random.one([first, ...more]), random)
   for (let i = 0; i < 14; i++) {
     const result = applyEdit(project, randomEdit(project, random))
     if (result.ok) project = result.value
@@ -26,6 +29,22 @@ export const randomDetail = (seed: number): RandomDetail => {
   const [place, ...places] = zonesOf(project)
   if (place === undefined) throw new Error('the sample has no zone')
   return { project, place: random.one([place, ...places]), seed }
+}
+
+/** The project with another wall to begin with, and its frame where that wall usually has it. */
+export const withWall = (project: Project, random: Random): Project => {
+  const [first, ...more] = starters
+  if (first === undefined) throw new Error('there are no walls to begin with')
+  const plan = random.one([first, ...more])
+  let next = project.next
+  const wall = wallFrom(plan, kind => `${kind}-${next++}`)
+  const openings = Object.fromEntries(
+    Object.entries(project.openings).map(([id, it]) => [
+      id,
+      { ...it, wall: wall.id, position_mm: specified(plan.position_mm) },
+    ]),
+  )
+  return { ...project, next, walls: { [wall.id]: wall }, openings, materials: {} }
 }
 
 /** Any edit: of a value within its allowed range, of the seals, of the layers, of the frame. */

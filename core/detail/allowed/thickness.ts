@@ -1,9 +1,10 @@
 import type { Id } from '../../geometry'
 import { words } from '../../words'
 import { wallDepths } from '../depths'
-import { frameOf, layerOf, openingsWith, profileOf } from '../find'
+import { layerOf, openingsWith } from '../find'
 import type { Project } from '../model'
 import type { Allowed } from './position'
+import { roomOf } from './room'
 
 /** No layer is thinner than a film that is drawn as a layer, no wall thicker than a metre: ours. */
 const least_mm = 0.5
@@ -18,12 +19,10 @@ export const allowedThickness = (project: Project, layer: Id): Allowed => {
   const depths = wallDepths(wall)
   const most_mm = Math.max(least_mm, wall_mm - (depths.inner_mm - depths.outer_mm - now_mm))
   const spare = openingsWith(project, wall.id).map(opening => {
+    const room = roomOf(project, opening.id)
     const position_mm = opening.position_mm.value
-    const outside = depths.before.some(it => it.layer.id === layer)
-    if (!outside) return depths.inner_mm - position_mm - profileOf(frameOf(project, opening.id)).depth_mm
-    return depths.skin?.layer.id === layer
-      ? Infinity
-      : position_mm - Math.min(0, depths.skin?.to_mm ?? depths.outer_mm)
+    if (room.movesMin(found.layer)) return position_mm - room.min_mm
+    return room.movesMax(found.layer) ? room.max_mm - position_mm : Infinity
   })
   const needed_mm = now_mm - Math.min(Infinity, ...spare)
   return needed_mm > least_mm

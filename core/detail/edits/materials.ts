@@ -5,7 +5,10 @@ import { entryAt } from '../find'
 
 /** The project with a copy of every material that its walls use: a later library changes no issued detail. */
 export const withMaterials = (project: Project): Project => {
-  const used = Object.values(project.walls).flatMap(wall => wall.layers.map(it => it.material))
+  const used = Object.values(project.walls).flatMap(wall => [
+    ...wall.layers.flatMap(it => [it.material, ...(it.edge ? [it.edge.material] : [])]),
+    ...(wall.reveal.board ? [wall.reveal.board.material] : []),
+  ])
   const added = used.filter(id => entryAt(project.materials, id) === undefined)
   if (added.length === 0) return project
   const copies = added.flatMap((id): readonly (readonly [Id, Material])[] => {

@@ -1,21 +1,14 @@
 import type { Id } from '../../geometry'
-import { material, type Material } from '../../materials'
-import { type Duty, type Side } from '../../kinds'
+import type { Side } from '../../kinds'
 import { practice } from '../../practice'
 import type { AnySeal } from '../../seals'
 import { specified, type Stated } from '../../units'
-import { isSome, type Some } from '../../words'
-import type { Fixing, FormatTag, Frame, Joint, Layer, Opening, Project, Wall, Zone } from '../model'
+import type { Some } from '../../words'
+import { withMaterials } from '../edits/materials'
+import type { Fixing, FormatTag, Frame, Joint, Opening, Project, Zone } from '../model'
+import { type WallPlan, wallFrom } from '../starters/wall-plan'
 
 export const formatTag: FormatTag = { name: 'jambwright', version: 1, readableFrom: 1 }
-
-/** What a sample says of its wall: name, layers outside to inside, reveal. */
-export type WallPlan = {
-  readonly name: string
-  readonly layers: readonly (readonly [material: Id, thickness_mm: number, ...duties: Duty[]])[]
-  readonly cover_mm: number
-  readonly lining_mm: number
-}
 
 export type Plan = {
   readonly title: Project['title']
@@ -47,7 +40,7 @@ type Seal = { readonly kind: string; readonly plane: AnySeal['plane'] } & Readon
 export const built = (plan: Plan): Project => {
   let next = 1
   const id = (kind: string): Id => `${kind}-${next++}`
-  const wall = wallOf(plan.wall, id)
+  const wall = wallFrom(plan.wall, id)
   const frame: Frame = { id: id('frame'), ...plan.frame }
   const joint: Joint = {
     id: id('joint'),
@@ -76,38 +69,15 @@ export const built = (plan: Plan): Project => {
     ...(plan.fixing ? { fixing: { id: id('fixing'), kind: 'frame-screw', ...plan.fixing } } : {}),
     sides,
   }
-  return {
+  return withMaterials({
     format: formatTag,
     title: plan.title,
     practice: { id: plan.practice, edition: practice(plan.practice)?.edition ?? '', own: [] },
     next,
-    materials: Object.fromEntries(wall.layers.map(it => [it.material, materialNamed(it.material)])),
+    materials: {},
     walls: { [wall.id]: wall },
     frames: { [frame.id]: frame },
     joints: { [joint.id]: joint },
     openings: { [opening.id]: opening },
-  }
-}
-
-const wallOf = (plan: WallPlan, id: (kind: string) => Id): Wall => {
-  const wall = id('wall')
-  const layers = plan.layers.map(([name, thickness_mm, ...duties]): Layer => ({
-    id: id('layer'),
-    material: name,
-    thickness_mm: specified(thickness_mm),
-    duties,
-  }))
-  if (!isSome(layers)) throw new Error(`the wall ${plan.name} has no layers`)
-  const reveal = {
-    form: 'butt',
-    cover_mm: specified(plan.cover_mm),
-    lining_mm: specified(plan.lining_mm),
-  } as const
-  return { id: wall, name: plan.name, layers, reveal }
-}
-
-const materialNamed = (id: Id): Material => {
-  const found = material(id)
-  if (found === undefined) throw new Error(`the library has no ${id}`)
-  return found
+  })
 }

@@ -2,7 +2,7 @@ import { assumed, specified } from '../../units'
 import type { Project } from '../model'
 import { built } from './build'
 import { title } from './title'
-import { insulatedMasonry } from './walls'
+import { insulatedMasonry } from '../starters/walls'
 
 /** Wrong on purpose: a dark PVC-U window in a joint that is too narrow, with foam and nothing else. */
 export const foamOnly: Project = built({

@@ -2,7 +2,7 @@ import { assumed, specified } from '../../units'
 import type { Project } from '../model'
 import { built } from './build'
 import { title } from './title'
-import { insulatedMasonry } from './walls'
+import { insulatedMasonry } from '../starters/walls'
 
 /** A timber window in external insulation, sealed in three planes as it should be. */
 export const rightJamb: Project = built({

@@ -2,7 +2,7 @@ import { assumed, specified } from '../../units'
 import type { Project } from '../model'
 import { built } from './build'
 import { title } from './title'
-import { insulatedMasonry } from './walls'
+import { insulatedMasonry } from '../starters/walls'
 
 /** Wrong on purpose: a deep silicone bead without a rod outside, an open tape inside: tighter outside than inside. */
 export const tightOutside: Project = built({

@@ -1,5 +1,6 @@
 import type { Id } from '../../geometry'
 import type { Material } from '../material'
+import { air } from './air'
 import { concrete } from './concrete'
 import { glass } from './glass'
 import { insulation } from './insulation'
@@ -21,6 +22,7 @@ export const materials: readonly Material[] = [
   ...plastic,
   ...glass,
   ...sealing,
+  ...air,
 ]
 
 /** The material of that name, if the library has it. */

@@ -88,7 +88,7 @@ describe('a project file', () => {
     [
       'a frame outside the wall',
       text.replace(/("position_mm": \{\s+"value": )15/, '$1900'),
-      'opening-15 opening.position: the frame would stand outside the wall: the frame stands between the outer skin and the inner face of the wall',
+      'opening-15 opening.position: the frame would stand outside the wall: the frame stands between the outer skin and the inner face of the wall, beside its nib',
     ],
   ])('refuses %s with its place', (_, changed, says) => {
     expect(problemsOf(changed)).toContain(says)
