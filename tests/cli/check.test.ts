@@ -67,9 +67,9 @@ describe('the samples are what they are there for', () => {
 
 describe('how a check ends', () => {
   const { findings } = check(samples[0]?.project ?? Object.assign({}))
-  const [met] = findings
+  const met = findings.find(it => it.verdict === 'met')
   const report = (...all: readonly Finding[]): Report => ({ findings: all, notApplicable: [] })
-  if (met?.verdict !== 'met') throw new Error('the right sample meets its first rule')
+  if (met?.verdict !== 'met') throw new Error('the right sample meets a rule')
   const { compared: _, ...head } = met
   const unknown: Finding = { ...head, verdict: 'unknown', missing: [{ field: 'joint.planned', part: 'j' }] }
   const refer: Finding = { ...head, verdict: 'refer', to: met.title, handOver: [] }

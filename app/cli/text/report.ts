@@ -43,7 +43,7 @@ const headLines = (
   ...notes.flatMap(it => wrapped(`${labels.note[language]}: `, it[language])),
 ]
 
-/** "2 not met, 1 advice, 24 met, 3 do not apply", verdicts that do not occur left out. */
+/** "not met 2 · advice 1 · met 24 · does not apply 3", verdicts that do not occur left out. */
 const countsOf = ({ findings, notApplicable }: Report, language: Language): string => {
   const counts = verdicts.map(
     it =>
@@ -54,8 +54,8 @@ const countsOf = ({ findings, notApplicable }: Report, language: Language): stri
   )
   return [...counts, [notApplicable.length, labels.notApplicable[language]] as const]
     .filter(([count]) => 0 < count)
-    .map(([count, word]) => `${count} ${word}`)
-    .join(', ')
+    .map(([count, word]) => `${word} ${count}`)
+    .join(' · ')
 }
 
 /** What is said of a zone, with the names of all sides that it is said of. */
