@@ -56,7 +56,7 @@ export const jointBand = (project: Project, opening: Id, side: Side, zone: Id): 
     return [
       { sign: '', value: planned.value, unit: 'mm', says: plannedWidth, basis: planned.basis },
       { sign, value: tolerance.value, unit: 'mm', says: toleranceOf, basis: tolerance.basis },
-      { sign, value: movement.value_mm, unit: 'mm', says: movement.says, basis: movement.basis },
+      { sign, value: movement.value_mm, unit: 'mm', says: movement.says(), basis: movement.basis },
       {
         sign: '=',
         value: planned.value + way * (tolerance.value + movement.value_mm),
@@ -74,8 +74,13 @@ export const jointBand = (project: Project, opening: Id, side: Side, zone: Id): 
     closes_mm: movement.value_mm,
     frame_mm: sizes.frame.value,
     opening_mm: sizes.opening_mm,
-    narrowestSum: ends('−'),
-    widestSum: ends('+'),
+    // Sums are written out only when somebody reads them: most bands are asked for their numbers alone.
+    get narrowestSum() {
+      return ends('−')
+    },
+    get widestSum() {
+      return ends('+')
+    },
     restsOn: [
       ...assumedAt(planned, 'joint.planned', at.joint.id),
       ...assumedAt(tolerance, 'joint.tolerance', at.joint.id),
@@ -98,7 +103,7 @@ const place = (project: Project, openingId: Id, side: Side, zoneId: Id): Place =
 
 type SideMovement = {
   readonly value_mm: number
-  readonly says: Words
+  readonly says: () => Words
   readonly basis: Basis
   readonly restsOn: readonly FieldAt[]
 }
@@ -113,14 +118,15 @@ const taken: Readonly<Record<Side, { readonly share: number; readonly writes: st
 
 const movementOf = (frame: Frame, { frame: size }: SideSizes, side: Side): SideMovement => {
   const { share, writes } = taken[side]
-  if (share === 0) return { value_mm: 0, says: onBlocks, basis: 'specified', restsOn: [] }
+  if (share === 0) return { value_mm: 0, says: () => onBlocks, basis: 'specified', restsOn: [] }
   const rate = frame.movement_mm_m ?? tradeMovement(frame)
   return {
     value_mm: (rate.value * size.value * share) / 1000,
-    says: inWords(
-      language =>
-        `${writeQuantity(rate.value, 'mm_m', language)} × ${writeQuantity(size.value / 1000, 'm', language, 3)}${writes}`,
-    ),
+    says: () =>
+      inWords(
+        language =>
+          `${writeQuantity(rate.value, 'mm_m', language)} × ${writeQuantity(size.value / 1000, 'm', language, 3)}${writes}`,
+      ),
     basis: rate.basis === 'assumed' || size.basis === 'assumed' ? 'assumed' : rate.basis,
     restsOn: assumedAt(rate, 'frame.movement', frame.id),
   }

@@ -7,9 +7,10 @@ export const lookUp = <K extends LimitKey>(
   given: LimitShapes[K]['given'],
 ): Row<K> | undefined => practice.limits[key]?.find(row => fits(row.when, given))
 
-const fits = <G extends object>(when: When<G>, given: G): boolean =>
-  // Object.keys widens to string; `when` has keys of G only.
-  (Object.keys(when) as (keyof G)[]).every(key => isWithin(when[key], given[key]))
+const fits = <G extends object>(when: When<G>, given: G): boolean => {
+  for (const key in when) if (!isWithin(when[key], given[key])) return false
+  return true
+}
 
 const isWithin = (asked: unknown, is: unknown): boolean => {
   if (Array.isArray(asked)) return asked.includes(is)

@@ -1,2 +1,6 @@
+export { rules } from './all'
+export { check } from './check'
 export { verdicts } from './finding'
 export type { Compared, Finding, NotApplicable, Outcome, Remedy, Report, Verdict, Where } from './finding'
+export type { AnyRule } from './rule'
+export { marginOfFinding, worstFirst } from './worst-first'

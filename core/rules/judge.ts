@@ -1,0 +1,142 @@
+import type { FieldAt, PartKind } from '../detail'
+import type { Id } from '../geometry'
+import type { Term } from '../movement'
+import type { LimitKey } from '../practice'
+import type { Citation } from '../sources'
+import { inWords, writeBand, writeQuantity } from '../units'
+import { filled, isSome, type Some, type Words, words } from '../words'
+import type { Compared, Remedy } from './finding'
+import type { Place } from './place'
+import { missingAt, readAt, type Reading, type Readings, type ValuesOf } from './reading'
+import type { BandUse, Rule } from './rule-shape'
+import { weigh } from './weigh'
+
+/** What a rule says of one place, before its remedies are tried. */
+export type Judgement =
+  | { readonly verdict: 'not-applicable'; readonly because: Words }
+  | { readonly verdict: 'unknown'; readonly missing: Some<FieldAt>; readonly restsOn: readonly FieldAt[] }
+  | (Grounds & {
+      readonly verdict: 'refer'
+      readonly compared?: Compared
+      readonly to: Words
+      readonly handOver: readonly Words[]
+    })
+  | (Grounds & { readonly verdict: 'met'; readonly compared: Compared })
+  | (Grounds & {
+      readonly verdict: 'advice' | 'not-met'
+      readonly compared: Compared
+      readonly remedies: () => Some<Remedy>
+    })
+
+type Grounds = {
+  readonly cite?: Citation
+  readonly restsOn: readonly FieldAt[]
+  readonly sum: () => readonly Term[]
+}
+
+/** Asks a rule at one place. */
+export const judge = <R extends Readings, L extends LimitKey>(it: Rule<R, L>, at: Place): Judgement => {
+  const notAsked = at.practice.notAsked[it.limit]
+  if (notAsked) return { verdict: 'not-applicable', because: notAsked }
+  const applies = it.applies(at)
+  if (applies !== true) return { verdict: 'not-applicable', because: applies }
+  const read = readAll(it.reads, at)
+  const restsOn = unique([...read.assumed, ...bandRests(at, it.band)])
+  if (read.missing) return { verdict: 'unknown', missing: read.missing, restsOn }
+  const { known } = read
+  const found = weigh(it, known, at.band, at.practice)
+  if (!found.compared) {
+    const handOver = [...Object.values(it.reads).map(one => one.name), ...bandWords(at, it.band)]
+    return { verdict: 'refer', to: noRow, handOver, restsOn, sum: () => [] }
+  }
+  const { compared, cite, sum, wanted } = found
+  const grounds = { cite, restsOn, sum }
+  if (found.verdict === 'met') return { ...grounds, verdict: 'met', compared }
+  if (found.verdict === 'refer')
+    return { ...grounds, verdict: 'refer', compared, to: qualified, handOver: [] }
+  const excuse = found.verdict === 'not-met' ? it.excused?.(at) : undefined
+  if (excuse) return { ...grounds, ...excuse, verdict: 'refer', compared }
+  return { ...grounds, verdict: found.verdict, compared, remedies: () => it.remedies(known, wanted, at) }
+}
+
+type ReadAll<R extends Readings> =
+  | { readonly missing?: undefined; readonly known: ValuesOf<R>; readonly assumed: readonly FieldAt[] }
+  | { readonly missing: Some<FieldAt>; readonly assumed: readonly FieldAt[] }
+
+const readAll = <R extends Readings>(reads: R, at: Place): ReadAll<R> => {
+  const values: Record<string, unknown> = {}
+  const rests: FieldAt[] = []
+  const missing: FieldAt[] = []
+  for (const [key, reading] of Object.entries<Reading<unknown>>(reads)) {
+    const part = partFor(reading.of, at)
+    const read = readAt(reading, at.project, part)
+    if (read) {
+      values[key] = read.known.value
+      rests.push(...read.assumed)
+    } else missing.push(...missingAt(reading, at.project, part))
+  }
+  // Every reading gave a value of its own type, under its own key.
+  return isSome(missing) ? { missing, assumed: rests } : { known: values as ValuesOf<R>, assumed: rests }
+}
+
+/** The part of a place that values of a kind belong to. */
+const partFor = (of: PartKind, at: Place): Id => {
+  const parts: Readonly<Partial<Record<PartKind, Id | undefined>>> = {
+    wall: at.wall.id,
+    frame: at.frame.id,
+    joint: at.joint.id,
+    opening: at.opening.id,
+    seal: at.seal?.id,
+  }
+  const part = parts[of]
+  if (part === undefined) throw new Error(`A rule reads a value of a ${of}, and there is none here`)
+  return part
+}
+
+const usedBy: Readonly<Record<BandUse, readonly string[]>> = {
+  still: ['joint.planned', 'joint.tolerance'],
+  size: ['opening.width', 'opening.height'],
+  movement: ['frame.movement', 'opening.width', 'opening.height'],
+}
+
+const bandRests = (at: Place, uses: readonly BandUse[]): readonly FieldAt[] => {
+  const used = uses.flatMap(use => usedBy[use])
+  return at.band.restsOn.filter(it => used.includes(it.field))
+}
+
+const unique = (all: readonly FieldAt[]): readonly FieldAt[] =>
+  all.filter((it, i) => all.findIndex(other => other.field === it.field && other.part === it.part) === i)
+
+/** What of the joint a person who has to prove it needs to know. */
+const bandWords = ({ band }: Place, uses: readonly BandUse[]): readonly Words[] => [
+  ...(uses.includes('still')
+    ? [
+        filled(
+          stillJoint,
+          inWords(language => writeBand(band.still_mm, 'mm', language, 1)),
+        ),
+      ]
+    : []),
+  ...(uses.includes('size')
+    ? [
+        filled(
+          frameSize,
+          inWords(language => writeQuantity(band.frame_mm, 'mm', language, 0)),
+        ),
+      ]
+    : []),
+  ...(uses.includes('movement')
+    ? [
+        filled(
+          movement,
+          inWords(language => writeQuantity(band.opens_mm, 'mm', language, 1)),
+        ),
+      ]
+    : []),
+]
+
+const stillJoint = words('joint {0} wide', 'Fuge {0} breit')
+const frameSize = words('frame {0} across the joint', 'Rahmen {0} quer zur Fuge')
+const movement = words('movement {0} each way', 'Bewegung {0} je Richtung')
+const noRow = words('the practice in use has no value here', 'das Regelwerk hat hier keinen Wert')
+const qualified = words('a qualified person', 'eine sachkundige Person')

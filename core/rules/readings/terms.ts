@@ -1,0 +1,19 @@
+import type { JointBand, Term } from '../../movement'
+import { words } from '../../words'
+
+/** How the still width at one end of a joint comes about: planned width less or more the tolerance. */
+export const stillSum = (band: JointBand, end: 'narrowest' | 'widest'): readonly Term[] => {
+  const terms = (end === 'narrowest' ? band.narrowestSum : band.widestSum).slice(0, 2)
+  return [
+    ...terms,
+    {
+      sign: '=',
+      value: end === 'narrowest' ? band.still_mm.min : band.still_mm.max,
+      unit: 'mm',
+      says: end === 'narrowest' ? narrowest : widest,
+    },
+  ]
+}
+
+const narrowest = words('narrowest, without movement', 'engste, ohne Bewegung')
+const widest = words('widest, without movement', 'breiteste, ohne Bewegung')

@@ -1,0 +1,78 @@
+import type { FieldAt, Project } from '../../detail'
+import type { Id, Seasonal } from '../../geometry'
+import type { Plane } from '../../kinds'
+import { type AnySeal, kindOf, type SealValue } from '../../seals'
+import { assumed, type Band } from '../../units'
+import { isSome, type Words, words } from '../../words'
+import { computed, type Reading } from '../reading'
+
+/** Equivalent air layers one behind the other: they add up (EN ISO 13788). */
+export const inSeries = (layers: readonly Seasonal[]): Seasonal => ({
+  winter: sumOf(layers.map(it => it.winter)),
+  summer: sumOf(layers.map(it => it.summer)),
+})
+
+/** Equivalent air layers side by side, each over a share of the width: 1/s_d is the mean of 1/s_d by width. */
+export const sideBySide = (parts: readonly { readonly share: number; readonly sd_m: Band }[]): Band => {
+  const mean = (end: keyof Band) => 1 / parts.reduce((sum, it) => sum + it.share / it.sd_m[end], 0)
+  return { min: mean('min'), max: mean('max') }
+}
+
+const sumOf = (bands: readonly Band[]): Band =>
+  bands.reduce((sum, it) => ({ min: sum.min + it.min, max: sum.max + it.max }), { min: 0, max: 0 })
+
+/**
+ * Vapour resistance of one plane of a joint: its seals one behind the other, dry and humid, as ranges.
+ * Missing where the resistance of one of them is not known: it is never guessed.
+ */
+const resistanceOf = (plane: Plane, id: string, name: Words): Reading<Seasonal> =>
+  computed({
+    id,
+    name,
+    of: 'joint',
+    compute: (project, joint) => {
+      const seals = sealsIn(project, joint, plane)
+      const known = seals.flatMap(seal => kindOf(seal).sd_m(seal) ?? [])
+      return isSome(seals) && known.length === seals.length ? inSeries(known) : undefined
+    },
+    beneath: (project, joint) => sealsIn(project, joint, plane).flatMap(guessedIn),
+  })
+
+export const innerResistance = resistanceOf(
+  'inner',
+  'joint.sd-inner',
+  words('Vapour resistance of the inner plane', 'Dampfwiderstand der inneren Ebene'),
+)
+export const outerResistance = resistanceOf(
+  'outer',
+  'joint.sd-outer',
+  words('Vapour resistance of the outer plane', 'Dampfwiderstand der äußeren Ebene'),
+)
+
+const sealsIn = (project: Project, joint: Id, plane: Plane): readonly AnySeal[] =>
+  (project.joints[joint]?.seals ?? []).filter(it => it.plane === plane)
+
+/** The values that the resistance of a seal hangs on and that are assumed; where it is not known, those that are missing. */
+const guessedIn = (seal: AnySeal): readonly FieldAt[] => {
+  const isKnown = kindOf(seal).sd_m(seal) !== undefined
+  return kindOf(seal)
+    .values.filter(value => {
+      const at = seal[value.key]
+      if (typeof at === 'object') return at.basis === 'assumed' && matters(seal, value)
+      return (isKnown ? value.fallback !== undefined : value.fallback === undefined) && matters(seal, value)
+    })
+    .map(value => ({ field: value.id, part: seal.id }))
+}
+
+/** Whether the resistance of a seal hangs on a value: it changes when the value goes from one end to the other. */
+const matters = (seal: AnySeal, value: SealValue): boolean => {
+  const { min = 0, max = 0 } = value.bounds
+  const now = kindOf(seal).sd_m(seal)
+  return [min, max].some(end => !alike(kindOf(seal).sd_m({ ...seal, [value.key]: assumed(end) }), now))
+}
+
+const alike = (a: Seasonal | undefined, b: Seasonal | undefined): boolean =>
+  a?.winter.min === b?.winter.min &&
+  a?.winter.max === b?.winter.max &&
+  a?.summer.min === b?.summer.min &&
+  a?.summer.max === b?.summer.max

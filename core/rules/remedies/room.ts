@@ -1,0 +1,88 @@
+import { type Joint, zonesOf } from '../../detail'
+import { jointBand, type JointBand, neededWidth_mm } from '../../movement'
+import { lookUp, type Practice } from '../../practice'
+import { kindOf } from '../../seals'
+import { around, type Band } from '../../units'
+import type { FrameMaterial, RevealForm } from '../../kinds'
+import type { Place } from '../place'
+import { hasBead } from '../readings/seals'
+import type { Room } from './fit'
+
+/** One zone that a joint type is used in: a change of the type has to suit all of them. */
+export type Use = { readonly band: JointBand; readonly frame: FrameMaterial; readonly reveal: RevealForm }
+
+/** All zones that the joint of a place is used in. */
+export const usesOf = ({ project, joint }: Place): readonly Use[] =>
+  zonesOf(project)
+    .filter(it => it.zone.joint === joint.id)
+    .flatMap(it => {
+      const opening = project.openings[it.opening]
+      const frame = opening && project.frames[opening.frame]
+      const wall = opening && project.walls[opening.wall]
+      if (!frame || !wall) return []
+      const band = jointBand(project, it.opening, it.side, it.zone.id)
+      return [{ band, frame: frame.material, reveal: wall.reveal.form }]
+    })
+
+/** The room of a joint type at a planned width: it moves as where it is used with the largest frame. */
+export const roomAt = (
+  at: Place,
+  uses: readonly Use[],
+  planned_mm: number,
+  tolerance_mm = at.joint.tolerance_mm.value,
+): Room => ({
+  planned_mm,
+  still_mm: around(planned_mm, tolerance_mm),
+  moving_mm: around(planned_mm, tolerance_mm + Math.max(0, ...uses.map(it => it.band.opens_mm))),
+})
+
+/** The room of the joint as it is. */
+export const roomOf = (at: Place): Room => roomAt(at, usesOf(at), at.joint.planned_mm.value)
+
+/** What the practice asks of the width of a joint in one zone that it is used in. */
+export type WidthLimit = {
+  readonly least_mm: number
+  /** what the movement needs, and whether a table stands above it: then it only advises */
+  readonly needed_mm: number
+  readonly hasTable: boolean
+  readonly gapAt: (planned_mm: number) => Band | undefined
+}
+
+/** The limits on the width of a joint, in every zone that it is used in. */
+export const widthLimits = (joint: Joint, uses: readonly Use[], practice: Practice): readonly WidthLimit[] =>
+  uses.map(({ band, frame, reveal }) => {
+    const cell = lookUp(practice, 'least-joint', { frame, reveal, length_mm: band.frame_mm })
+    const gapAt = (planned_mm: number): Band | undefined => {
+      const length_mm = band.frame_mm + 2 * planned_mm
+      const row = lookUp(practice, 'perimeter-gap', { frame, length_mm })
+      return row && { min: row.then.least_mm, max: row.then.most_mm }
+    }
+    return {
+      least_mm: hasBead(joint) ? (cell?.then.least_mm ?? 0) : 0,
+      needed_mm: neededBy(joint, band, practice),
+      hasTable: cell !== undefined || gapAt(band.planned_mm) !== undefined,
+      gapAt,
+    }
+  })
+
+const neededBy = (joint: Joint, band: JointBand, practice: Practice): number => {
+  const basis = lookUp(practice, 'joint-for-movement', { table: 'has-cell' })?.then.basis
+  const needs_mm = joint.seals.map(seal => {
+    const takes = kindOf(seal).takes(seal)
+    return takes.by === 'share' && basis ? neededWidth_mm(band, takes.share_pct, basis) : 0
+  })
+  return Math.max(0, ...needs_mm)
+}
+
+/** How far the width of a joint is as the practice wants it, everywhere: wholly, only without advice, or not. */
+export type WidthFit = 'wholly' | 'with-advice' | 'not'
+
+/** Holds a width against least joint, gap and movement. */
+export const widthFit = (limits: readonly WidthLimit[], { still_mm, planned_mm }: Room): WidthFit => {
+  const isTooNarrow = (it: WidthLimit) =>
+    still_mm.min < it.least_mm || (!it.hasTable && still_mm.min < it.needed_mm)
+  const isOutside = (gap: Band | undefined) =>
+    gap !== undefined && (still_mm.min < gap.min || gap.max < still_mm.max)
+  if (limits.some(it => isTooNarrow(it) || isOutside(it.gapAt(planned_mm)))) return 'not'
+  return limits.every(it => it.needed_mm <= still_mm.min) ? 'wholly' : 'with-advice'
+}

@@ -1,0 +1,132 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { applyEdits, fieldOf, type Project, samples } from '../../../core/detail'
+import { frameMaterials, revealForms } from '../../../core/kinds'
+import { check, type Finding, type Remedy, type Report } from '../../../core/rules'
+import type { AnySeal } from '../../../core/seals'
+import { assumed, specified } from '../../../core/units'
+import { aJoint } from '../../given/a-joint'
+
+const keyOf = (it: Finding): string => JSON.stringify([it.rule, it.where])
+const notMet = (it: Report): readonly string[] => it.findings.filter(f => f.verdict === 'not-met').map(keyOf)
+
+type Change = Extract<Remedy, { kind: 'change' }>
+const changesOf = (it: Finding): readonly Change[] =>
+  'remedies' in it ? it.remedies.flatMap(one => (one.kind === 'change' ? [one] : [])) : []
+
+/** Why a change is no remedy of a finding, or nothing. */
+const faultOf = (project: Project, before: Report, finding: Finding, change: Change): string | undefined => {
+  for (const edit of change.edits)
+    if (edit.kind === 'state' && fieldOf(edit.at.field)?.surveyed)
+      return `writes ${edit.at.field}, a fact of the site`
+  const edited = applyEdits(project, change.edits)
+  if (!edited.ok) return `is refused: ${edited.problems[0].say.en}`
+  const after = check(edited.value)
+  const now = after.findings.find(it => keyOf(it) === keyOf(finding))?.verdict
+  if (now === 'not-met' || now === 'unknown' || now === finding.verdict) return `leaves ${now}`
+  const were = notMet(before)
+  const worse = notMet(after).filter(it => !were.includes(it))
+  return worse.length > 0 ? `breaks ${worse.join(', ')}` : undefined
+}
+
+const faultsOf = (project: Project, before = check(project)): readonly string[] =>
+  before.findings.flatMap(finding =>
+    changesOf(finding).flatMap(change => {
+      const fault = faultOf(project, before, finding, change)
+      return fault ? [`${finding.rule}: "${change.say.en}" ${fault}`] : []
+    }),
+  )
+
+describe.each(samples)('sample $file', ({ project }) => {
+  test.each(['DE', 'UK'])('every change cures and breaks nothing (%s)', id => {
+    expect(faultsOf({ ...project, practice: { ...project.practice, id } })).toEqual([])
+  })
+})
+
+const half_mm = (min: number, max: number) =>
+  fc.integer({ min: 2 * min, max: 2 * max }).map(it => specified(it / 2))
+const maybe = <T>(it: fc.Arbitrary<T>) => fc.option(it, { nil: undefined, freq: 6 })
+
+const bead = (plane: 'outer' | 'inner'): fc.Arbitrary<AnySeal> =>
+  fc
+    .record({
+      depth_mm: maybe(half_mm(4, 20)),
+      rod_mm: maybe(fc.constantFrom(8, 10, 13, 15, 18, 20, 25, 30).map(specified)),
+      share_pct: maybe(fc.constantFrom(12.5, 20, 25).map(specified)),
+      mu: maybe(fc.constantFrom(300, 1000, 5000).map(specified)),
+    })
+    .map(values => said({ kind: 'sealant', id: `seal-${plane}`, plane, ...values }))
+const tape = (plane: 'outer' | 'inner'): fc.Arbitrary<AnySeal> =>
+  fc
+    .record({
+      range: fc.constantFrom([4, 9], [5, 10], [8, 15], [10, 18], [12, 25]),
+      width_mm: fc.constantFrom(15, 20, 30).map(specified),
+      sd_m: maybe(fc.constantFrom(0.1, 0.5).map(specified)),
+    })
+    .map(({ range: [least = 0, most = 0], ...values }) =>
+      said({
+        kind: 'impregnated-tape',
+        id: `seal-${plane}`,
+        plane,
+        least_mm: specified(least),
+        most_mm: specified(most),
+        ...values,
+      }),
+    )
+const membrane: fc.Arbitrary<AnySeal> = fc
+  .record({
+    sd_m: maybe(fc.constantFrom(1, 10, 40).map(specified)),
+    sdHumid_m: maybe(fc.constant(specified(0.25))),
+  })
+  .map(values =>
+    said({
+      kind: 'membrane',
+      id: 'seal-inner',
+      plane: 'inner',
+      bondFrame_mm: specified(20),
+      bondWall_mm: specified(50),
+      slack_mm: specified(8),
+      ...values,
+    }),
+  )
+const foam: AnySeal = { kind: 'foam', id: 'seal-middle', plane: 'middle' }
+
+/** A seal without the values that were left out. */
+const said = (raw: Record<string, unknown>): AnySeal =>
+  // Every value above is one that the kind states.
+  Object.fromEntries(Object.entries(raw).filter(([, value]) => value !== undefined)) as AnySeal
+
+const joints = fc
+  .record({
+    practice: fc.constantFrom('DE', 'UK'),
+    frame: fc.constantFrom(...frameMaterials),
+    reveal: fc.constantFrom(...revealForms),
+    width_mm: fc.integer({ min: 500, max: 5000 }).map(specified),
+    height_mm: fc.integer({ min: 500, max: 2600 }).map(specified),
+    planned_mm: half_mm(4, 30),
+    tolerance_mm: fc.integer({ min: 0, max: 10 }).map(it => assumed(it / 2)),
+    outer: fc.oneof(bead('outer'), tape('outer'), fc.constant(undefined)),
+    middle: fc.constantFrom(foam, foam, foam, undefined),
+    inner: fc.oneof(bead('inner'), tape('inner'), membrane, membrane, fc.constant(undefined)),
+  })
+  .map(({ outer, middle, inner, ...it }) =>
+    aJoint({ ...it, seals: [outer, middle, inner].flatMap(seal => seal ?? []) }),
+  )
+
+// Remedies are sought when they are first read, so both tests share one report for each joint.
+const checked = fc
+  .sample(joints, { numRuns: 300, seed: 20 })
+  .map(project => ({ project, report: check(project) }))
+
+test('in 300 random joints every change cures and breaks nothing', { timeout: 120_000 }, () => {
+  expect(checked.flatMap(it => faultsOf(it.project, it.report))).toEqual([])
+})
+
+test('most findings of random joints can be cured in one click', { timeout: 120_000 }, () => {
+  const broken = checked
+    .flatMap(it => it.report.findings)
+    .filter(it => it.verdict === 'not-met' || it.verdict === 'advice')
+  const curable = broken.filter(it => changesOf(it).length > 0)
+  expect(broken.length).toBeGreaterThan(500)
+  expect(curable.length / broken.length).toBeGreaterThan(0.7)
+})
