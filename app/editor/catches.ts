@@ -1,6 +1,6 @@
 import type { Project } from '../../core/detail'
 import type { Layout } from '../../core/section'
-import { type Grip, planned } from './grips'
+import { type Grip, plannedLayout } from './grips'
 import type { View } from './session'
 import type { SnapValues } from './snap'
 
@@ -9,7 +9,7 @@ const grid_mm = 1
 
 /** What a dragged value can be caught by, in values of its field: places where faces come to lie in one line. */
 export const catchesOf = (project: Project, view: View, grip: Grip): SnapValues => {
-  const catches = byField[grip.at.field]?.(planned(project, view), grip)
+  const catches = byField[grip.at.field]?.(plannedLayout(project, view), grip)
   return { corner: [], face: [], middle: [], ...catches, grid_mm }
 }
 

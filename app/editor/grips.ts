@@ -23,7 +23,7 @@ export type Grip = {
 
 /** All grips of a cut at its planned width, the wall outside to inside first. */
 export const gripsOf = (project: Project, view: View): readonly Grip[] => {
-  const at = planned(project, view)
+  const at = plannedLayout(project, view)
   return [
     ...layerFaces(at),
     ...revealFaces(at),
@@ -34,7 +34,7 @@ export const gripsOf = (project: Project, view: View): readonly Grip[] => {
 }
 
 /** The lengths of a cut at its planned width. */
-export const planned = (project: Project, view: View): Layout => {
+export const plannedLayout = (project: Project, view: View): Layout => {
   const place = placeOf(project, view)
   const width_mm = known(project, { field: 'joint.planned', part: place.zone.joint })?.value ?? 0
   return layoutOf(project, place, width_mm)

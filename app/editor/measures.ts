@@ -2,7 +2,7 @@ import type { Project } from '../../core/detail'
 import type { Point } from '../../core/geometry'
 import type { Layout } from '../../core/section'
 import { type Words, words } from '../../core/words'
-import { type Grip, planned } from './grips'
+import { type Grip, plannedLayout } from './grips'
 import type { View } from './session'
 
 /** A length that is shown while something moves: the size that is dragged, or the gap on either side of it. */
@@ -16,7 +16,7 @@ export type Measure = {
 
 /** The size that a grip states and both neighbouring gaps, in the axes of the section of a view. */
 export const measuresOf = (project: Project, view: View, grip: Grip): readonly Measure[] => {
-  const gaps = byField[grip.at.field]?.(planned(project, view), grip) ?? []
+  const gaps = byField[grip.at.field]?.(plannedLayout(project, view), grip) ?? []
   return [sizeOf(grip), ...gaps.filter(it => 0 < it.value_mm)]
 }
 

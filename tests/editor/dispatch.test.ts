@@ -10,6 +10,7 @@ import {
   isUnsaved,
   nudge,
   selectableIn,
+  typedAt,
 } from '../../app/editor'
 import { type Edit, samples } from '../../core/detail'
 import { specified } from '../../core/units'
@@ -103,6 +104,15 @@ describe('a drag', () => {
     expect(refused.session).toBe(held)
     expect(refused.problems).not.toEqual([])
     expect(position(after(refused.session, preview(21), { kind: 'settle' }))).toBe(21)
+  })
+
+  it('is taken over by a typed value, and is still one step', () => {
+    const grip = gripsOf(right, begun.view).find(it => it.at.field === 'opening.position')
+    if (!grip) throw new Error('the frame can be taken by hand')
+    const session = after(begun, preview(20), { kind: 'preview', ...typedAt(grip, 18.5) }, { kind: 'settle' })
+    expect(position(session)).toBe(18.5)
+    expect(session.past.map(it => it.says)).toEqual([typedAt(grip, 18.5).says])
+    expect(dispatch(begun, { kind: 'preview', ...typedAt(grip, 99_999) }).problems).not.toEqual([])
   })
 
   it('is settled by a typed value that comes in between', () => {
