@@ -23,7 +23,7 @@ export type Column = {
 }
 
 /** The slots of a layout: heights from top to bottom and who holds each. */
-export type Slots = readonly { readonly id: Id; readonly y: number }[]
+export type Slots = readonly { readonly id: Id; readonly side: Column['side']; readonly y: number }[]
 
 /** Leaders by part, and the slots that they end at. */
 export type Layout = {
@@ -33,7 +33,7 @@ export type Layout = {
 }
 
 /**
- * Numbers a picture from a column to its right (a column to the left is laid out in a mirror): evenly spaced slots, the cheapest assignment of parts to them, then
+ * Numbers a picture from a column at its right: evenly spaced slots, the cheapest assignment of parts to them, then
  * exchanges until no leader crosses or crowds another. The same sites give the same layout.
  */
 export const layOut = (sites: readonly Site[], bodies: readonly Shape[], column: Column): Layout => {
@@ -54,7 +54,7 @@ export const layOut = (sites: readonly Site[], bodies: readonly Shape[], column:
     .map(it => ({ ...it, ...settle(it.table, it.start) }))
     .toSorted((a, b) => a.total - b.total)[0]
   if (best === undefined) return { leaders: new Map(), slots: [], conflicts: 0 }
-  return layoutOf(sites, best.heights, best.slots, best.leaders)
+  return layoutOf(sites, column.side, best.heights, best.slots, best.leaders)
 }
 
 /** Keeps each part in the slot that it has, and moves dots only: while something is dragged, numbers stand still. */
@@ -71,6 +71,7 @@ export const follow = (
   const leaders = held.map(({ site, y }) => optionsOf(site, anchorsOf(site), levelAt(bodies, y), column.x)[0])
   return layoutOf(
     held.map(it => it.site),
+    column.side,
     held.map(it => it.y),
     Int32Array.from(held, (_, at) => at),
     leaders.filter(it => it !== undefined),
@@ -82,6 +83,7 @@ const mostSettled = 3
 
 const layoutOf = (
   sites: readonly Site[],
+  side: Column['side'],
   heights: readonly number[],
   slots: Int32Array,
   leaders: readonly Leader[],
@@ -98,7 +100,7 @@ const layoutOf = (
       }),
     ),
     slots: sites
-      .map((site, at) => ({ id: site.id, y: heights[slots[at] ?? 0] ?? 0 }))
+      .map((site, at) => ({ id: site.id, side, y: heights[slots[at] ?? 0] ?? 0 }))
       .toSorted((a, b) => b.y - a.y),
     conflicts,
   }
@@ -112,7 +114,7 @@ const slotsToTry = (count: number, { low, high, pitch_mm }: Column): number[][] 
   const pitches = [...new Set([pitch_mm, (pitch_mm + widest) / 2, widest])]
   return pitches.flatMap(pitch => {
     const spare = Math.max(0, high - low - pitch * (count - 1))
-    const tops = spare < 1 ? [high] : [high, high - spare / 2, high - spare]
+    const tops = spare < 1 ? [high] : [0, 0.25, 0.5, 0.75, 1].map(share => high - share * spare)
     return tops.map(top => Array.from({ length: count }, (_, at) => top - at * pitch))
   })
 }

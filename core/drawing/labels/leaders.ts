@@ -27,17 +27,30 @@ const beside_mm = 1.3
 
 /** How far from the column side of a body a floating dot stands, and how much room it needs. Ours. */
 const inset_mm = 3
-const room_mm = 0.8
+const room_mm = 0.5
+
+/** Levels at which the near side of a body is offered. Ours. */
+const sideLevels = 5
 
 /** Where dots may stand whatever the slot: well inside each body, and near its side towards the column. */
 export const anchorsOf = (site: Site): readonly Point[] => {
   const poles = site.shapes.flatMap(shape => {
     const pole = poleOf(shape)
     if (pole === undefined) return []
-    const right = floatAt(shape, pole[1])
-    return right ? [pole, right] : [pole]
+    return [pole, ...sidesOf(shape, pole[1])]
   })
   return [...poles, ...site.places]
+}
+
+/** Places near the column side of a body: at the level of its pole, and at levels spread over its height. */
+const sidesOf = (shape: Shape, level: number): readonly Point[] => {
+  const ys = shape.loops.flatMap(loop => loop.map(it => it[1]))
+  const [low, high] = [Math.min(...ys), Math.max(...ys)]
+  const levels = Array.from({ length: sideLevels }, (_, at) => low + ((at + 0.5) * (high - low)) / sideLevels)
+  return [level, ...levels].flatMap((y): readonly Point[] => {
+    const place = floatAt(shape, y)
+    return place ? [place] : []
+  })
 }
 
 /** Where a dot may stand at the level of a slot, so that the leader needs no bend. */

@@ -26,8 +26,8 @@ export type SectionLook = {
   readonly turn_deg: View['turn_deg']
   readonly mirrored: boolean
   readonly show: { readonly sizes: boolean; readonly numbers: boolean }
-  /** where numbers may stand, in paper mm of the sheet; absent: beside the window */
-  readonly column?: Column
+  /** where numbers may stand, in paper mm of the sheet; absent: at the right of the window */
+  readonly columns?: readonly Column[]
   /** the slots of the layout before, while something moves */
   readonly kept?: Slots
 }
@@ -50,13 +50,13 @@ export const drawSection = (section: Section, look: SectionLook): DrawnSection =
     ...breakLines(section.regions, window, scale),
     ...(look.show.sizes ? sizesOf(section, look, parts) : []),
   ]
-  const column = look.column ?? columnBeside(look)
+  const columns = look.columns ?? [columnBeside(look)]
   const { marks, layout } = look.show.numbers
     ? drawNumbers(section, look.parts, {
         hatchOf: look.hatchOf,
         window,
         placement,
-        column,
+        columns,
         ...(look.kept && { kept: look.kept }),
       })
     : { marks: [], layout: { leaders: new Map(), slots: [], conflicts: 0 } }

@@ -1,6 +1,7 @@
 import type { Id, Point } from '../../geometry'
 import type { Section } from '../../section'
-import { type Column, follow, type Layout, layOut, type Slots } from '../labels/lay-out'
+import { layOutColumns } from '../labels/columns'
+import type { Column, Layout, Slots } from '../labels/lay-out'
 import type { Site } from '../labels/leaders'
 import type { Shape } from '../labels/shape'
 import type { ViewMark } from '../mark'
@@ -16,20 +17,16 @@ export const drawNumbers = (
     readonly hatchOf: (material: Id) => string
     readonly window: Window
     readonly placement: Placement
-    readonly column: Column
+    readonly columns: readonly Column[]
     readonly kept?: Slots
   },
 ): { readonly marks: readonly ViewMark[]; readonly layout: Layout } => {
-  const mirror = on.column.side === 'left' ? mirrored : (it: Point) => it
-  const toPaper = (at: Point) => mirror(on.placement.toPaper(at))
+  const { toPaper, toModel } = on.placement
   const shapes = shapesOf(section, on.hatchOf, on.window, toPaper)
   const sites = parts.map(part => siteOf(part, section, shapes, on.window, toPaper)).filter(isVisible)
-  const bodies = [...shapes.values()].flat()
-  const column: Column = { ...on.column, x: mirror([on.column.x, 0])[0] }
-  const layout = on.kept ? follow(sites, bodies, column, on.kept) : layOut(sites, bodies, column)
+  const layout = layOutColumns(sites, [...shapes.values()].flat(), on.columns, on.kept)
   const marks = parts.flatMap((part): ViewMark[] => {
-    const path = layout.leaders.get(part.id)?.path ?? []
-    const [first, ...more] = path.map(at => on.placement.toModel(mirror(at)))
+    const [first, ...more] = (layout.leaders.get(part.id)?.path ?? []).map(toModel)
     if (first === undefined) return []
     return [
       {
@@ -45,8 +42,6 @@ export const drawNumbers = (
   })
   return { marks, layout }
 }
-
-const mirrored = ([x, y]: Point): Point => [-x, y]
 
 const isVisible = (site: Site): boolean => site.shapes.length + site.places.length > 0
 

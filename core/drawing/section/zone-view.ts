@@ -82,8 +82,8 @@ const round = (value_mm: number): number => Math.round(value_mm * 10) / 10
 
 /** How much wall is shown beyond the screw or the reveal, and how much glass beyond the sash. Ours. */
 const wallShown_mm = 60
-const beyondScrew_mm = 12
-const glassShown_mm = 18
+const beyondScrew_mm = 10
+const glassShown_mm = 12
 
 /** The part of a section that a sheet shows: all of its depth, the wall as far as the screw, the sash and some glass. */
 export const usualWindow = (project: Project, place: ZonePlace, section: Section): Window => {

@@ -24,7 +24,7 @@ export const assumedAt = (project: Project, place: ZonePlace): readonly Words[] 
     opening.id,
     joint.id,
     ...joint.seals.map(it => it.id),
-    ...(opening.fixing ? [opening.fixing.id] : []),
+    ...opening.fixings.map(it => it.id),
   ]
   return parts.flatMap(part =>
     fieldsOf(project, part).flatMap(field => {

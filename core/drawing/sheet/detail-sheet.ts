@@ -3,12 +3,13 @@ import type { Id } from '../../geometry'
 import { sideName } from '../../kinds'
 import { practiceOf } from '../../practice'
 import type { Section } from '../../section'
-import { filled, type Language, type Words, words } from '../../words'
+import { filled, type Language, same, type Words, words } from '../../words'
 import type { Drawing, Mark, Palette, View } from '../mark'
 import { drawSection } from '../section/draw-section'
 import { chainsAcross, chainsThrough } from '../section/section-sizes'
 import { standOf, usualWindow, zoneLook } from '../section/zone-view'
 import { placeView } from '../place-view'
+import type { ListedPart } from '../section/listed-part'
 import { heights } from '../text/lettering'
 import { arrange, type Arrangement } from './arrange'
 import { assumedAt, firstOf } from './assumed'
@@ -59,16 +60,19 @@ export const detailSheet = (
       through: chainsThrough(section, window, parts, look.sizes).length,
       across: chainsAcross(section, parts, look.sizes).length,
     },
-    belowHeight_mm: width =>
-      legendHeight_mm(legend.length, width) + gap_mm + notesTall_mm(notes, width, language),
+    coverTo_mm: coverTo_mm(section, look.parts),
+    legendHeight_mm: width => legendHeight_mm(legend.length, width),
+    notesHeight_mm: (width, beside) => notesTall_mm(notes, width, beside, language),
+    labels: look.parts.length,
+    labelPitch_mm: width => slotPitch_mm(look.parts, width, language),
   })
-  const column = { ...on.column, pitch_mm: slotPitch_mm(look.parts, on.column.width_mm, language) }
+  const columns = on.columns.map(it => ({ ...it, pitch_mm: slotPitch_mm(look.parts, it.width_mm, language) }))
   const { view, layout } = drawSection(section, {
     ...bare,
     at: on.viewAt,
     scale: on.scale,
     show: { sizes: true, numbers: true },
-    column,
+    columns,
   })
   const title = headingOf(place)[language]
   return {
@@ -88,23 +92,24 @@ export const detailSheet = (
       ...checkRuler(on.paper, language),
       ...heading(project, place, on, language),
       ...sideWords(view, language),
-      ...drawLabels(look.parts, layout, column, language),
-      ...belowMarks(on, legend, notes, language),
+      ...drawLabels(look.parts, layout, columns, language),
+      ...legendMarks(on, legend, language),
+      ...notesMarks(on, notes, language),
       titleBlockMark(project, place, on, options),
     ],
   }
 }
 
-const gap_mm = 2.5
+const gap_mm = 4.4
 
 const headings = {
-  left: words('Left jamb, horizontal section', 'Leibung links, Horizontalschnitt'),
-  right: words('Right jamb, horizontal section', 'Leibung rechts, Horizontalschnitt'),
-  head: words('Head, vertical section', 'Sturz, Vertikalschnitt'),
-  sill: words('Sill, vertical section', 'Brüstung, Vertikalschnitt'),
+  left: [words('Left jamb', 'Leibung links'), words('horizontal section', 'Horizontalschnitt')],
+  right: [words('Right jamb', 'Leibung rechts'), words('horizontal section', 'Horizontalschnitt')],
+  head: [words('Head', 'Sturz'), words('vertical section', 'Vertikalschnitt')],
+  sill: [words('Sill', 'Brüstung'), words('vertical section', 'Vertikalschnitt')],
 } as const
 
-const headingOf = (place: ZonePlace): Words => headings[place.side]
+const headingOf = (place: ZonePlace): Words => filled(same('{0}, {1}'), ...headings[place.side])
 
 const scaleWords = (scale: number): string => `1:${Math.round(1 / scale)}`
 
@@ -115,15 +120,16 @@ const heading = (
   language: Language,
 ): readonly Mark[] => {
   const [x, y] = on.headingAt
-  const scale = scaleWords(on.scale)
+  const [name, cut] = headings[place.side]
   const sub = filled(
-    words('{0} · scale {1} · sizes in mm', '{0} · Maßstab {1} · Maße in mm'),
+    words('{0}, {1} · scale {2} · sizes in mm', '{0}, {1} · Maßstab {2} · Maße in mm'),
     openingOf(project, place.opening).name,
-    scale,
+    cut,
+    scaleWords(on.scale),
   )
   const right = on.paper.frame[1][0] - 10 - scaleBarLength_mm(on.scale)
   return [
-    text(headingOf(place)[language], [x, y], { height_mm: heights.title_mm, bold: true }),
+    text(name[language], [x, y], { height_mm: heights.title_mm, bold: true }),
     text(sub[language], [x, y - 6.2], { height_mm: heights.subtitle_mm, faint: true }),
     ...scaleBar([right, y], on.scale),
   ]
@@ -132,22 +138,27 @@ const heading = (
 const inside = words('INSIDE', 'INNEN')
 const outside = words('OUTSIDE', 'AUSSEN')
 
-/** The words inside and outside at the corners of the window towards the opening, off the drawing. */
+/**
+ * The words inside and outside, off the drawing: at the right end of a jamb, below or above head and sill at the corners
+ * towards the opening.
+ */
 const sideWords = (view: View, language: Language): readonly Mark[] => {
   const { toPaper } = placeView(view)
-  const [[, y0], [x1, y1]] = view.window
-  const middle = toPaper([(view.window[0][0] + x1) / 2, (y0 + y1) / 2])
+  const [[x0, y0], [x1, y1]] = view.window
+  const middle = toPaper([(x0 + x1) / 2, (y0 + y1) / 2])
+  const end = view.turn_deg === 0 && view.mirrored ? x0 : x1
   return (
     [
-      [inside, toPaper([x1, y1])],
-      [outside, toPaper([x1, y0])],
+      [inside, toPaper([end, y1])],
+      [outside, toPaper([end, y0])],
     ] as const
   ).map(([word, [x, y]]) => {
     const up = y > middle[1]
-    return text(word[language], [x, up ? y + 2 : y - 2 - heights.subtitle_mm], {
+    const right = x > middle[0]
+    return text(word[language], [right ? x - 3 : x + 3, up ? y + 2 : y - 2 - heights.subtitle_mm], {
       height_mm: heights.subtitle_mm,
       faint: true,
-      anchor: x > middle[0] ? 'end' : 'start',
+      anchor: right ? 'end' : 'start',
     })
   })
 }
@@ -173,31 +184,66 @@ const noteWidths = (width_mm: number): readonly [number, number] => [
   width_mm * (1 - columnShare),
 ]
 
-const notesTall_mm = (notes: readonly Notes[], width_mm: number, language: Language): number =>
-  Math.max(...notes.map((it, at) => notesHeight_mm(it, noteWidths(width_mm)[at] ?? width_mm, language)))
+const notesTall_mm = (
+  notes: readonly Notes[],
+  width_mm: number,
+  beside: boolean,
+  language: Language,
+): number =>
+  beside
+    ? notes.reduce((sum, it) => sum + notesHeight_mm(it, width_mm, language), (notes.length - 1) * gap_mm)
+    : Math.max(...notes.map((it, at) => notesHeight_mm(it, noteWidths(width_mm)[at] ?? width_mm, language)))
 
-const belowMarks = (
+const legendMarks = (
   on: Arrangement,
   legend: readonly LegendEntry[],
-  notes: readonly Notes[],
   language: Language,
 ): readonly Mark[] => {
   const {
     at: [x, top],
     width_mm,
-  } = on.below
-  const under = top - legendHeight_mm(legend.length, width_mm) - gap_mm
-  const widths = noteWidths(width_mm)
-  const pad = 3
+  } = on.legend
   return [
-    line('field', [x - pad, top + pad], [x + width_mm + pad, top + pad]),
-    line('field', [x - pad, under + gap_mm], [x + width_mm + pad, under + gap_mm]),
+    line('field', [x - pad_mm, top + pad_mm], [x + width_mm + pad_mm, top + pad_mm]),
+    line('field', [x + width_mm + pad_mm, top + pad_mm], [x + width_mm + pad_mm, on.paper.frame[0][1]]),
     ...drawLegend(legend, [x, top], width_mm, language),
-    ...notes.flatMap((it, at) =>
-      drawNotes(it, [at === 0 ? x : x + width_mm * columnShare, under], widths[at] ?? width_mm, language),
-    ),
   ]
 }
+
+const notesMarks = (on: Arrangement, notes: readonly Notes[], language: Language): readonly Mark[] => {
+  const {
+    at: [x, top],
+    width_mm,
+    beside,
+  } = on.notes
+  if (!beside) {
+    const widths = noteWidths(width_mm)
+    return [
+      line('field', [x - pad_mm, top + gap_mm / 2], [x + width_mm + pad_mm, top + gap_mm / 2]),
+      ...notes.flatMap((it, at) =>
+        drawNotes(it, [at === 0 ? x : x + width_mm * columnShare, top], widths[at] ?? width_mm, language),
+      ),
+    ]
+  }
+  let y = top
+  return notes.flatMap(it => {
+    const marks = drawNotes(it, [x, y], width_mm, language)
+    y -= notesHeight_mm(it, width_mm, language) + gap_mm
+    return marks
+  })
+}
+
+/** The end of the wall before the frame: the largest place across that a layer reaches. */
+const coverTo_mm = (section: Section, parts: readonly ListedPart[]): number => {
+  const layers = new Set(parts.filter(it => it.role === 'layer').flatMap(it => it.of))
+  return Math.max(
+    0,
+    ...section.regions.filter(it => layers.has(it.part)).flatMap(it => it.outline.map(([x]) => x)),
+  )
+}
+
+/** Between the frame and what stands in it. */
+const pad_mm = 3
 
 const draft = words('Draft, not for construction', 'Entwurf, nicht zur Ausführung')
 const detailDrawing = words('Detail drawing', 'Detailzeichnung')

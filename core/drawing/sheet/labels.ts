@@ -13,30 +13,37 @@ const pitch_mm = 3.7
 type Label = { readonly bold: readonly string[]; readonly plain: readonly string[] }
 
 const labelOf = (part: ListedPart, width_mm: number, language: Language): Label => ({
-  bold: linesOf(part.name[language], width_mm, heights.label_mm, true),
-  plain: linesOf(part.note[language], width_mm, heights.label_mm),
+  bold: linesOf(capital(part.name[language]), width_mm, heights.label_mm, true),
+  plain: linesOf(part.note[language].replace('s_d', 'sd'), width_mm, heights.label_mm),
 })
 
-/** How far slots must be apart so that the labels of a list do not touch. */
-export const slotPitch_mm = (parts: readonly ListedPart[], width_mm: number, language: Language): number =>
-  Math.max(
-    callout.balloon_mm + 1.5,
-    ...parts.map(part => {
-      const { bold, plain } = labelOf(part, width_mm, language)
-      return (bold.length + plain.length) * pitch_mm + 1.4
-    }),
-  )
+/** A label begins with a capital, whatever its name is elsewhere. */
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
+
+/** How far slots must be apart so that no two labels of a list touch: half of each of the two tallest. */
+export const slotPitch_mm = (parts: readonly ListedPart[], width_mm: number, language: Language): number => {
+  const tallest = parts
+    .map(part => labelOf(part, width_mm, language))
+    .map(({ bold, plain }) => (bold.length + plain.length) * pitch_mm + apart_mm)
+    .toSorted((a, b) => b - a)
+  const [first = 0, second = 0] = tallest
+  return Math.max(callout.balloon_mm + apart_mm, (first + second) / 2)
+}
+
+/** Between two labels. */
+const apart_mm = 1.4
 
 /** Names and notes beside the circles of a column. An assumed note stands on a dashed line. */
 export const drawLabels = (
   parts: readonly ListedPart[],
   layout: Layout,
-  column: Column & { readonly width_mm: number },
+  columns: readonly (Column & { readonly width_mm: number })[],
   language: Language,
 ): readonly ViewMark[] =>
-  layout.slots.flatMap(({ id, y }) => {
+  layout.slots.flatMap(({ id, side, y }) => {
     const part = parts.find(it => it.id === id)
-    if (part === undefined) return []
+    const column = columns.find(it => it.side === side)
+    if (part === undefined || column === undefined) return []
     const { bold, plain } = labelOf(part, column.width_mm, language)
     const right = column.side === 'right'
     const off = callout.balloon_mm + callout.textGap_mm

@@ -11,9 +11,9 @@ export type LegendEntry =
   | { readonly kind: 'line'; readonly pen: Pen; readonly name: Words }
 
 const membranes: readonly { readonly pen: Pen; readonly name: Words }[] = [
-  { pen: 'membrane-inner', name: words('airtight layer, inside', 'luftdichte Ebene, innen') },
-  { pen: 'membrane-outer', name: words('driving rain and wind', 'Schlagregen und Wind') },
-  { pen: 'membrane-water', name: words('water-resisting layer', 'Wasser führende Ebene') },
+  { pen: 'membrane-inner', name: words('airtight layer', 'luftdichte Ebene') },
+  { pen: 'membrane-outer', name: words('rain and wind layer', 'Schlagregenebene') },
+  { pen: 'membrane-water', name: words('water layer', 'Wasserebene') },
 ]
 
 /** The entries of a legend: only what occurs, in the order of the set. Air needs none. */
@@ -30,14 +30,14 @@ export const legendOf = (view: View): readonly LegendEntry[] => {
   ]
 }
 
-const swatch_mm: Point = [11, 6.5]
-const row_mm = 9
+const swatch_mm: Point = [9, 6]
+const row_mm = 8
 
 /** How high a legend of a width is. */
 export const legendHeight_mm = (count: number, width_mm: number): number =>
-  Math.ceil(count / columnsOf(width_mm)) * row_mm
+  Math.ceil(count / columnsOf(width_mm)) * row_mm - (row_mm - swatch_mm[1])
 
-const columnsOf = (width_mm: number): number => Math.max(1, Math.floor(width_mm / 35))
+const columnsOf = (width_mm: number): number => Math.max(1, Math.floor(width_mm / 34.5))
 
 /** Draws a legend from its upper left corner. */
 export const drawLegend = (
@@ -64,7 +64,7 @@ const drawEntry = (
   cell_mm: number,
   language: Language,
 ): readonly ViewMark[] => {
-  const lines = linesOf(entry.name[language], cell_mm - swatch_mm[0] - 3, heights.note_mm)
+  const lines = linesOf(entry.name[language], cell_mm - swatch_mm[0] - 2.2, heights.note_mm)
   const pitch = heights.note_mm * 1.4
   const middle = y + swatch_mm[1] / 2
   const first = middle - heights.note_mm / 2 + ((lines.length - 1) * pitch) / 2

@@ -10,18 +10,9 @@ export type Notes = { readonly heading: Words; readonly notes: readonly Words[];
 
 /** What stands on every sheet, because a drawing cannot say it by itself. */
 export const cautions: readonly Words[] = [
-  words(
-    'All sizes in mm. Measure on site before parts are cut or ordered.',
-    'Alle Maße in mm. Vor Zuschnitt und Bestellung am Bau prüfen.',
-  ),
-  words(
-    'Membranes are drawn thicker than they are; the numbered list says what they are.',
-    'Folien sind dicker gezeichnet, als sie sind; die Liste nennt sie.',
-  ),
-  words(
-    'Strength of fixings, guarding and fire are proved elsewhere.',
-    'Tragfähigkeit, Absturzsicherung und Brandschutz werden getrennt nachgewiesen.',
-  ),
+  words('Measure on site before parts are cut or ordered.', 'Vor Zuschnitt und Bestellung am Bau messen.'),
+  words('Membranes are drawn thicker than they are.', 'Folien sind dicker gezeichnet, als sie sind.'),
+  words('Strength, guarding and fire are proved elsewhere.', 'Statik, Absturz, Brand: eigene Nachweise.'),
 ]
 
 export const assumedHeading = words('Assumed, to be confirmed', 'Angenommen, zu bestätigen')

@@ -26,8 +26,9 @@ export const drawChains = (
   on: { readonly placement: Placement; readonly scale: number; readonly language: Language },
 ): readonly ViewMark[] => {
   let off_mm: number = sizing.first_mm
-  return chains.flatMap(chain => {
-    const { marks, raised } = drawChain(chain, side, off_mm, on)
+  return chains.flatMap((chain, at) => {
+    const outer = chains.slice(at + 1).flatMap(placesOf)
+    const { marks, raised } = drawChain(chain, outer, side, off_mm, on)
     off_mm += sizing.pitch_mm + (raised ? raisedTakes_mm : 0)
     return marks
   })
@@ -37,13 +38,16 @@ export const drawChains = (
 const raisedTakes_mm = 2.5
 const raisedGap_mm = 2.1
 
+const placesOf = (chain: Chain): readonly number[] => [chain.start_mm, ...chain.links.map(it => it.to_mm)]
+
 const drawChain = (
   chain: Chain,
+  outer_mm: readonly number[],
   side: ChainSide,
   off_mm: number,
   on: { readonly placement: Placement; readonly scale: number; readonly language: Language },
 ): { readonly marks: readonly ViewMark[]; readonly raised: boolean } => {
-  const places = [chain.start_mm, ...chain.links.map(it => it.to_mm)]
+  const places = placesOf(chain)
   const values = chainValues_mm(places)
   const words = chain.links.map((link, at) => link.words ?? writeNumber(values[at] ?? 0, on.language))
   const line_mm = side.edge_mm + (side.outwards * off_mm) / on.scale
@@ -53,6 +57,7 @@ const drawChain = (
     from: frame.along(places[index] ?? 0),
     to: frame.along(places[index + 1] ?? 0),
     width: textWidth_mm(word, heights.size_mm),
+    passing: outer_mm.map(frame.along),
   }))
   const stands = frame.inOrder(placeWords(frame.inOrder(spans.map(ordered))))
   const marks = words.flatMap((word, index): ViewMark[] => {

@@ -1,7 +1,15 @@
 import { sizing } from '../style/spacing'
 
-/** A link of a chain on paper: where it starts and ends along the chain, and how wide its words are. */
-export type Span = { readonly from: number; readonly to: number; readonly width: number }
+/**
+ * A link of a chain on paper: where it starts and ends along the chain, how wide its words are, and where extension
+ * lines of outer chains pass through it.
+ */
+export type Span = {
+  readonly from: number
+  readonly to: number
+  readonly width: number
+  readonly passing: readonly number[]
+}
 
 /**
  * Where the words of a link stand along the chain: on the line, or `raised` on the side away from the drawing where
@@ -55,9 +63,12 @@ const optionsOf = (spans: readonly Span[], at: number): readonly Option[] => {
     high: centre + width / 2,
     cost,
   })
-  const options: Option[] = []
-  if (width + tight_mm <= to - from)
-    options.push(stand(middle, width + sizing.textSlack_mm <= to - from ? 0 : 1))
+  const options = roomsOf(span).map(([low, high], index, all) =>
+    stand(
+      (low + high) / 2,
+      all.length === 1 && width + sizing.textSlack_mm <= high - low ? 0 : 0.5 + index / 100,
+    ),
+  )
   const left = from - offStroke_mm - width / 2
   if (before === undefined) options.push(stand(left, 2))
   else if (before.from + offStroke_mm <= left - width / 2) options.push(stand(left, 5))
@@ -70,6 +81,16 @@ const optionsOf = (spans: readonly Span[], at: number): readonly Option[] => {
     stand(to - width / 2, 7, true),
     stand(from + width / 2, 7, true),
   ]
+}
+
+/** The stretches of a link that its words fit in, the widest first. */
+const roomsOf = ({ from, to, width, passing }: Span): readonly (readonly [number, number])[] => {
+  const stops = [from, ...passing.filter(it => from < it && it < to).toSorted((a, b) => a - b), to]
+  return stops
+    .slice(1)
+    .map((high, at) => [stops[at] ?? from, high] as const)
+    .filter(([low, high]) => width + tight_mm <= high - low)
+    .toSorted((a, b) => b[1] - b[0] - (a[1] - a[0]))
 }
 
 /** Words may come this near to the extension lines on both sides together, and this near to a foreign stroke. Ours. */

@@ -1,3 +1,5 @@
+// Every room that imports this one must find the types, and an import of them would stay in the program.
+// oxlint-disable-next-line triple-slash-reference
 /// <reference path="./pdfkit.d.ts" />
 import type { PDFDocument } from 'pdfkit'
 import { type Ink, type InkGroup, inkOf, printable } from '../../drawing'
