@@ -1,2 +1,3 @@
+export type { HostFile, HostNews, Written } from '../bridge'
 export { hostOf } from './host-of'
 export type { Host } from './host'

@@ -1,0 +1,120 @@
+import type { Plane, Side } from '../../../core/kinds'
+
+/** A point of the picture in its own units: 1 is a pixel at 16 px text. */
+export type At = readonly [x: number, y: number]
+
+/** The sizes of the ring: the picture, the lanes of the planes, and the room for the names round it. */
+export type RingSizes = {
+  readonly width: number
+  readonly height: number
+  readonly lane: number
+  readonly gap: number
+  readonly side: number
+  readonly top: number
+  readonly bottom: number
+}
+
+/** The ring at a width of the column. */
+export const ringSizes = (width: number): RingSizes => {
+  const isWide = width > 270
+  return {
+    width,
+    height: Math.round(width * (isWide ? 0.98 : 0.92)),
+    lane: isWide ? 14 : 11,
+    gap: isWide ? 5 : 4,
+    side: 35,
+    top: 28,
+    bottom: 30,
+  }
+}
+
+/** Outer edges of the outer lane: left, top, right, bottom. */
+export type Box = { readonly x0: number; readonly y0: number; readonly x1: number; readonly y1: number }
+export const outerBox = (of: RingSizes): Box => ({
+  x0: of.side,
+  y0: of.top,
+  x1: of.width - of.side,
+  y1: of.height - of.bottom,
+})
+
+const laneOf: Readonly<Record<Plane, number>> = { outer: 0, middle: 1, inner: 2 }
+
+/** How far a lane lies inside the outer edge. */
+export const laneAt = (of: RingSizes, plane: Plane): number => laneOf[plane] * (of.lane + of.gap)
+
+/** What the three lanes and their gaps take from the edge. */
+export const lanesTogether = (of: RingSizes): number => 3 * of.lane + 2 * of.gap
+
+/** The field of one stretch, mitred at its corners. */
+export const laneField = (of: RingSizes, plane: Plane, side: Side): readonly At[] => {
+  const box = inset(outerBox(of), laneAt(of, plane))
+  const w = of.lane
+  const { x0, y0, x1, y1 } = box
+  switch (side) {
+    case 'head':
+      return [[x0, y0], [x1, y0], [x1 - w, y0 + w], [x0 + w, y0 + w]] // prettier-ignore
+    case 'right':
+      return [[x1, y0], [x1, y1], [x1 - w, y1 - w], [x1 - w, y0 + w]] // prettier-ignore
+    case 'sill':
+      return [[x1, y1], [x0, y1], [x0 + w, y1 - w], [x1 - w, y1 - w]] // prettier-ignore
+    case 'left':
+      return [[x0, y1], [x0, y0], [x0 + w, y0 + w], [x0 + w, y1 - w]] // prettier-ignore
+  }
+}
+
+/** The middle line of one stretch, from corner to corner. */
+export const laneLine = (of: RingSizes, plane: Plane, side: Side): readonly [At, At] => {
+  const { x0, y0, x1, y1 } = inset(outerBox(of), laneAt(of, plane) + of.lane / 2)
+  switch (side) {
+    case 'head':
+      return [[x0, y0], [x1, y0]] // prettier-ignore
+    case 'right':
+      return [[x1, y0], [x1, y1]] // prettier-ignore
+    case 'sill':
+      return [[x1, y1], [x0, y1]] // prettier-ignore
+    case 'left':
+      return [[x0, y1], [x0, y0]] // prettier-ignore
+  }
+}
+
+/** Places along a line every so often, starting a little inside. */
+export const along = (
+  [[ax, ay], [bx, by]]: readonly [At, At],
+  first: number,
+  every: number,
+): readonly At[] => {
+  const length = Math.hypot(bx - ax, by - ay)
+  const count = Math.max(0, Math.floor((length - first - 2) / every) + 1)
+  return Array.from({ length: count }, (_, i): At => {
+    const t = (first + i * every) / length
+    return [ax + (bx - ax) * t, ay + (by - ay) * t]
+  })
+}
+
+/** The direction away from the opening at a side. */
+export const outward: Readonly<Record<Side, At>> = {
+  head: [0, -1],
+  right: [1, 0],
+  sill: [0, 1],
+  left: [-1, 0],
+}
+
+/** A corner of a lane's middle line. */
+export const cornerAt = (of: RingSizes, plane: Plane, [across, upright]: readonly [Side, Side]): At => {
+  const { x0, y0, x1, y1 } = inset(outerBox(of), laneAt(of, plane) + of.lane / 2)
+  return [upright === 'left' ? x0 : x1, across === 'head' ? y0 : y1]
+}
+
+/** How wide a joint is shown: exaggerated 1.25 px per mm over 8 mm, never thinner than a line. */
+export const wedge = (mm: number): number => Math.max(1.5, (mm - 8) * 1.25)
+
+export const inset = ({ x0, y0, x1, y1 }: Box, by: number): Box => ({
+  x0: x0 + by,
+  y0: y0 + by,
+  x1: x1 - by,
+  y1: y1 - by,
+})
+
+/** Points as an SVG list. */
+export const list = (points: readonly At[]): string =>
+  points.map(([x, y]) => `${x.toFixed(1)},${y.toFixed(1)}`).join(' ')

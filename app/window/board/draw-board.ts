@@ -1,0 +1,92 @@
+import type { Project, ZonePlace } from '../../../core/detail'
+import {
+  drawSection,
+  type InkGroup,
+  inkOfView,
+  type Slots,
+  standInWindow,
+  type View,
+  zoneLook,
+  type DrawnSection,
+} from '../../../core/drawing'
+import type { Point } from '../../../core/geometry'
+import type { Section } from '../../../core/section'
+import type { Language } from '../../../core/words'
+import { type Camera, px_paper } from './camera'
+
+/** What is painted: the ink, and the view it came from. */
+export type BoardDrawing = DrawnSection & { readonly groups: readonly InkGroup[]; readonly px_mm: number }
+
+export type BoardLook = {
+  readonly camera: Camera
+  readonly language: Language
+  readonly numbers: boolean
+  /** slots of the numbers before, while something moves */
+  readonly kept?: Slots
+}
+
+/** How much more than the board is drawn on each side, so that a short pan shows no bare paper. */
+const beyond = 0.35
+
+/** Draws the section for the board: the visible part and some beyond it, at the scale on the screen. */
+export const drawBoard = (
+  project: Project,
+  place: ZonePlace,
+  section: Section,
+  { camera, language, numbers, kept }: BoardLook,
+): BoardDrawing => {
+  const scale = camera.px_mm / px_paper
+  const isMirrored = place.side === 'sill'
+  const { view, layout } = drawSection(section, {
+    ...zoneLook(project, place, language),
+    window: windowOf(camera),
+    scale,
+    at: [0, 0],
+    ...standInWindow,
+    mirrored: isMirrored,
+    show: { sizes: false, numbers },
+    ...(numbers && { column: columnOf(camera) }),
+    ...(kept && { kept }),
+  })
+  return { view, layout, groups: inkOfView(view, { palette: 'colour', language }), px_mm: camera.px_mm }
+}
+
+const windowOf = ({ toModel, width_px, height_px }: Camera): readonly [Point, Point] => {
+  const [dx, dy] = [width_px * beyond, height_px * beyond]
+  const [a, b] = [toModel([-dx, -dy]), toModel([width_px + dx, height_px + dy])]
+  return [
+    [Math.min(a[0], b[0]), Math.min(a[1], b[1])],
+    [Math.max(a[0], b[0]), Math.max(a[1], b[1])],
+  ]
+}
+
+/** Numbers stand in a column at the right edge of the board, in paper mm of the drawn window. */
+const columnOf = ({ width_px, height_px }: Camera) => ({
+  x: (width_px * (1 + beyond) - 60) / px_paper,
+  low: (height_px * beyond + 50) / px_paper,
+  high: (height_px * (1 + beyond) - 20) / px_paper,
+  pitch_mm: 6.5,
+})
+
+/** Whether a drawing still covers what the camera shows. */
+export const covers = (drawn: BoardDrawing, camera: Camera): boolean => {
+  if (drawn.px_mm !== camera.px_mm) return false
+  const [low, high] = drawn.view.window
+  return (
+    [
+      [0, 0],
+      [camera.width_px, camera.height_px],
+    ] as const
+  ).every(px => {
+    const [x, y] = camera.toModel(px)
+    return low[0] <= x && x <= high[0] && low[1] <= y && y <= high[1]
+  })
+}
+
+/** The outlines of a part in a drawn view: what is traced when it is selected, or left behind when it moves. */
+export const outlinesOf = (view: View, parts: readonly string[]): readonly (readonly Point[])[] =>
+  view.marks.flatMap(mark =>
+    mark.kind === 'path' && mark.part !== undefined && parts.includes(mark.part) && mark.pen !== 'axis'
+      ? [mark.closed && mark.points[0] ? [...mark.points, mark.points[0]] : mark.points]
+      : [],
+  )

@@ -1,0 +1,78 @@
+import { known, type Project } from '../../../core/detail'
+import { type Layout, layoutOf } from '../../../core/section'
+import { type Grip, type Measure, measuresOf, placeOf, type View } from '../../editor'
+import type { Camera, Px } from './camera'
+
+/** A size on the board in pixels: its line, where its extension lines start, and its number. */
+export type Dim = {
+  readonly from: Px
+  readonly to: Px
+  readonly feet: readonly [Px, Px]
+  readonly isUpright: boolean
+  readonly value_mm: number
+  readonly kind: Measure['kind']
+  readonly says: Measure['says']
+}
+
+/** Distance between sizes that lie beside each other, and from what they measure. *Ours*. */
+const pitch_px = 26
+const off_px = 26
+
+/** The lengths of a cut at its planned width. */
+const planned = (project: Project, view: View): Layout => {
+  const place = placeOf(project, view)
+  return layoutOf(
+    project,
+    place,
+    known(project, { field: 'joint.planned', part: place.zone.joint })?.value ?? 0,
+  )
+}
+
+/** The live sizes of a grip, laid beside the part where the air is free: those in the depth below it, those across it at the left. */
+export const liveDims = (project: Project, view: View, grip: Grip, camera: Camera): readonly Dim[] => {
+  const at = planned(project, view)
+  const down = view.side === 'sill' ? -1 : 1
+  const left = camera.toPx([0, Math.min(at.depths.outer_mm, at.position_mm)])[0]
+  const below = (x_mm: number): number => camera.toPx([x_mm, 0])[1] + down * off_px
+  const taken = new Map<string, number>()
+  const level = (lane: string): number => {
+    const found = taken.get(lane) ?? 0
+    taken.set(lane, found + 1)
+    return found
+  }
+  return measuresOf(project, view, grip).map((it): Dim => {
+    const [a, b] = [camera.toPx(it.from), camera.toPx(it.to)]
+    const common = { value_mm: it.value_mm, kind: it.kind, says: it.says }
+    if (Math.abs(it.from[1] - it.to[1]) < 1e-9) {
+      const x = left - off_px - pitch_px * level('across')
+      return { ...common, isUpright: true, from: [x, a[1]], to: [x, b[1]], feet: [a, b] }
+    }
+    const isInside = Math.min(it.from[1], it.to[1]) >= at.position_mm + at.depth_mm - 1e-6
+    const isWall = it.from[0] < 0
+    const base = isWall ? a[1] : isInside ? below(at.lining_mm) : below(at.width_mm + at.cover_mm + 12)
+    const y = base + down * pitch_px * level(isWall ? 'wall' : isInside ? 'inside' : 'outside')
+    return { ...common, isUpright: false, from: [a[0], y], to: [b[0], y], feet: [a, b] }
+  })
+}
+
+/** The sizes that stand still: the joint, and what covers the frame, at the outer edge. */
+export const stillDims = (project: Project, view: View, width_mm: number, camera: Camera): readonly Dim[] => {
+  const at = planned(project, view)
+  const outer = Math.min(at.depths.outer_mm, at.position_mm)
+  const foot = camera.toPx([0, outer])[0]
+  const x = Math.max(22, foot - off_px)
+  const dim = (from: number, to: number): Dim => {
+    const [a, b] = [camera.toPx([from, outer])[1], camera.toPx([to, outer])[1]]
+    return {
+      kind: 'gap',
+      says: { en: '', de: '' },
+      value_mm: to - from,
+      isUpright: true,
+      from: [x, a],
+      to: [x, b],
+      feet: [[foot, a], [foot, b]], // prettier-ignore
+    }
+  }
+  const isCovered = view.side !== 'sill' && at.depths.before.length > 0 && at.cover_mm > 0
+  return [dim(0, width_mm), ...(isCovered ? [dim(width_mm, width_mm + at.cover_mm)] : [])]
+}

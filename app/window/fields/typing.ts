@@ -1,0 +1,43 @@
+import { type Band, type Problem, readBand, readQuantity, type Wanted } from '../../../core/units'
+import { filled, same, type Words, words } from '../../../core/words'
+import { say } from '../window-words'
+
+/** What a field says below itself while something is typed, and how grave it is. */
+export type Echo = { readonly kind: 'read' | 'asks' | 'refused'; readonly say: Words }
+
+/** What typed text comes to: a value that can be taken, and what stands below the field. */
+export type Typed<T> = { readonly value?: T; readonly asks: boolean; readonly echo?: Echo }
+
+/** Reads the text of a field of one number. `shown` is how the field writes the present value. */
+export const typedNumber = (text: string, wanted: Wanted, shown: Words): Typed<number> =>
+  typed(text, shown, readQuantity(text, wanted))
+
+/** Reads the text of a range field. */
+export const typedBand = (text: string, wanted: Wanted, shown: Words): Typed<Band> =>
+  typed(text, shown, readBand(text, wanted))
+
+const typed = <T>(
+  text: string,
+  shown: Words,
+  read: ReturnType<typeof readQuantity> | ReturnType<typeof readBand>,
+): Typed<T> => {
+  if (!read.ok) return { asks: false, echo: { kind: 'refused', say: refusal(read.problems[0], shown) } }
+  const { value, understood, asks, notes, differs } = read.value
+  const isSpelledOut = differs || !/^\s*[\d.,]+\s*$/.test(text) || /,/.test(text)
+  const note = notes[0] ? filled(words('; {0}', '; {0}'), notes[0]) : same('')
+  const echo: Echo | undefined = asks
+    ? { kind: 'asks', say: filled(say.takeIt, filled(asks)) }
+    : isSpelledOut
+      ? {
+          kind: 'read',
+          say: filled(words('{0}{1}', '{0}{1}'), filled(say.readAs, text.trim(), understood), note),
+        }
+      : undefined
+  // Both readers give the type that their caller asked for.
+  return { value: value as T, asks: asks !== undefined, ...(echo && { echo }) }
+}
+
+/** What is not taken, and that the old value stays. */
+export const refusal = (problem: Problem, shown: Words): Words => filled(say.kept, ended(problem.say), shown)
+
+const ended = (it: Words): Words => filled(words('{0}.', '{0}.'), it)

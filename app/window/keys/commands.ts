@@ -1,0 +1,101 @@
+import { commandFor, type CommandId, commands } from '../../editor'
+import { sides } from '../../../core/kinds'
+import { px_paper, zoomedAt, type Camera } from '../board/camera'
+import { moveLayer } from '../fields/part-menu'
+import type { Desk } from '../state/desk'
+import { say as words } from '../window-words'
+import { isMac } from './machine'
+
+/** What each command does in this window: a command that is forgotten does not compile. */
+export const runners = (desk: Desk, camera: () => Camera): Readonly<Record<CommandId, () => void>> => {
+  const { board, readings, settings, file, look, notes } = desk
+  const act = (action: Parameters<typeof board.act>[0]): void => {
+    for (const problem of board.act(action)) notes.tell({ kind: 'advice', say: problem.say })
+  }
+  const selected = () => board.now.selection[0]
+  const zoom = (factor: number): void => {
+    const now = camera()
+    act({ kind: 'look', view: zoomedAt(now, [now.width_px / 2, now.height_px / 2], factor) })
+  }
+  const moved = (by: 1 | -1): void => {
+    const part = selected()
+    if (part !== undefined && readings.parts.some(it => it.id === part && it.kind === 'layer'))
+      act(moveLayer(readings.project, readings.place, part, by))
+  }
+  const cut = (by: 1 | -1): void => {
+    const round = ['head', 'right', 'sill', 'left'] as const satisfies
+      typeof sides | readonly (typeof sides)[number][]
+    const at = round.indexOf(readings.view.side)
+    const side = round[(at + by + round.length) % round.length]
+    if (side) act({ kind: 'look', view: { side } })
+  }
+  const broken = (by: 1 | -1): void => {
+    look.view = 'joint'
+    look.tab = 'verdicts'
+    requestAnimationFrame(() => {
+      const rows = [...document.querySelectorAll<HTMLElement>('[data-verdict="not-met"]')]
+      const at = rows.findIndex(it => it === document.activeElement)
+      rows[at < 0 ? (by > 0 ? 0 : rows.length - 1) : (at + by + rows.length) % rows.length]?.focus()
+    })
+  }
+  return {
+    open: () => void file.open(),
+    save: () => void file.save(),
+    'save-as': () => void file.saveAs(),
+    'export-drawing': () => {
+      look.view = 'sheet'
+      requestAnimationFrame(() => document.querySelector<HTMLElement>('.act .btn')?.focus())
+    },
+    undo: () => act({ kind: 'undo' }),
+    redo: () => act({ kind: 'redo' }),
+    remove: () => {
+      const part = selected()
+      if (part !== undefined) act({ kind: 'edit', edits: [{ kind: 'remove', part }], says: words.takeOut })
+    },
+    'move-out': () => moved(-1),
+    'move-in': () => moved(1),
+    'find-command': () => (look.finding = true),
+    'next-area': () => goToArea(1),
+    'previous-area': () => goToArea(-1),
+    'next-cut': () => cut(1),
+    'previous-cut': () => cut(-1),
+    'next-broken': () => broken(1),
+    'previous-broken': () => broken(-1),
+    'zoom-in': () => zoom(1.25),
+    'zoom-out': () => zoom(1 / 1.25),
+    fit: () => act({ kind: 'fit' }),
+    'true-size': () => act({ kind: 'look', view: { at: camera().at, zoom: px_paper } }),
+    'switch-theme': () => (settings.theme = settings.isDark ? 'light' : 'dark'),
+    'switch-language': () => (settings.language = settings.language === 'en' ? 'de' : 'en'),
+    why: () => {
+      const row = document.activeElement?.closest('.vr')?.querySelector<HTMLElement>('.top')
+      if (row?.ariaExpanded === 'false') row.click()
+    },
+  }
+}
+
+/** The stop of Tab in an area. */
+const stopIn = (area: Element): HTMLElement | null =>
+  area instanceof HTMLElement && area.tabIndex === 0
+    ? area
+    : area.querySelector<HTMLElement>(
+        '[tabindex="0"], button:not([tabindex="-1"]):not(:disabled), input:not([tabindex="-1"]), summary',
+      )
+
+const goToArea = (by: 1 | -1): void => {
+  const areas = [...document.querySelectorAll('[data-area]')].filter(
+    it => it.getClientRects().length > 0 && stopIn(it) !== null,
+  )
+  const at = areas.findIndex(it => it.contains(document.activeElement))
+  const next = areas[at < 0 ? (by > 0 ? 0 : areas.length - 1) : (at + by + areas.length) % areas.length]
+  if (next) stopIn(next)?.focus()
+}
+
+/** The command that a key stands for where it was pressed. Text that is not taken yet keeps its own undo. */
+export const commandOf = (event: KeyboardEvent): CommandId | undefined => {
+  const target = event.target instanceof HTMLElement ? event.target : undefined
+  const isText = target instanceof HTMLInputElement && target.type === 'text'
+  const id = commandFor(commands, event, { isMac, isTyping: isText })
+  const isTyping = isText && target.dataset['typing'] === 'yes'
+  return isTyping && (id === 'undo' || id === 'redo') ? undefined : id
+}

@@ -1,0 +1,34 @@
+import { getContext, setContext } from 'svelte'
+import type { Words } from '../../../core/words'
+import type { Board } from './board.svelte'
+import type { File } from './file.svelte'
+import type { Notes } from './notes.svelte'
+import type { Readings } from './readings.svelte'
+import type { Settings } from './settings.svelte'
+
+/** What every panel of the window may reach. Each member has one subject; none knows the others' business. */
+export type Desk = {
+  readonly board: Board
+  readonly readings: Readings
+  readonly settings: Settings
+  readonly file: File
+  readonly notes: Notes
+  readonly look: Look
+  /** the words in the language of the window */
+  readonly say: (it: Words) => string
+}
+
+/** What is looked at beyond the session: which view, which verdict is open. */
+export type Look = {
+  view: 'joint' | 'sheet'
+  /** key of the open verdict; empty: none */
+  openVerdict: string
+  /** in the narrow arrangement, which panel is in front */
+  tab: 'all-round' | 'parts' | 'fields' | 'verdicts'
+  finding: boolean
+}
+
+const key = Symbol('desk')
+
+export const giveDesk = (desk: Desk): Desk => setContext(key, desk)
+export const theDesk = (): Desk => getContext<Desk>(key)

@@ -1,0 +1,82 @@
+import { type Part, type Project, type ZonePlace, jointOf, partsOf } from '../../../core/detail'
+import { type JointBand, jointBand } from '../../../core/movement'
+import { type Report, check } from '../../../core/rules'
+import { type Section, cutSection } from '../../../core/section'
+import { type Grip, gripsOf, placeOf, type Session } from '../../editor'
+import type { Board } from './board.svelte'
+
+/** All that the panels read: computed from the session, each piece once and only when what it rests on has changed. */
+export type Readings = {
+  readonly project: Project
+  readonly view: Session['view']
+  readonly place: ZonePlace
+  readonly band: JointBand
+  /** width at which the section is drawn: where the slider between cold and hot stands */
+  readonly width_mm: number
+  readonly section: Section
+  readonly parts: readonly Part[]
+  readonly report: Report
+  readonly grips: readonly Grip[]
+  /** where the joint stands between cold (−1, widest) and hot (1, narrowest); 0 is planned */
+  warmth: number
+}
+
+export const newReadings = (board: Board): Readings => {
+  let warmth = $state(0)
+  const project = $derived(board.now.project)
+  // A view is a new value with every look; what the cut depends on is its opening and side.
+  const opening = $derived(board.now.view.opening)
+  const side = $derived(board.now.view.side)
+  const place = $derived(placeOf(project, { opening, side }))
+  const band = $derived(jointBand(project, opening, side, place.zone.id))
+  const width_mm = $derived(widthAt(band, warmth))
+  const state = $derived(warmth === 0 ? 'planned' : warmth < 0 ? 'widest' : 'narrowest')
+  const section = $derived(cutSection(project, place, { state, width_mm }))
+  const parts = $derived(partsOf(project, place))
+  const report = $derived(check(project))
+  const grips = $derived(gripsOf(project, { opening, side }))
+  return {
+    get project() {
+      return project
+    },
+    get view() {
+      return board.now.view
+    },
+    get place() {
+      return place
+    },
+    get band() {
+      return band
+    },
+    get width_mm() {
+      return width_mm
+    },
+    get section() {
+      return section
+    },
+    get parts() {
+      return parts
+    },
+    get report() {
+      return report
+    },
+    get grips() {
+      return grips
+    },
+    get warmth() {
+      return warmth
+    },
+    set warmth(to) {
+      warmth = to
+    },
+  }
+}
+
+/** Cold opens the joint to its widest, heat closes it to its narrowest. */
+const widthAt = ({ planned_mm, moving_mm }: JointBand, warmth: number): number =>
+  warmth < 0
+    ? planned_mm + (moving_mm.max - planned_mm) * -warmth
+    : planned_mm + (moving_mm.min - planned_mm) * warmth
+
+/** The joint of a place, as its type. */
+export const jointAt = (readings: Readings) => jointOf(readings.project, readings.place.zone)

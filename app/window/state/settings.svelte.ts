@@ -1,0 +1,110 @@
+import type { Language } from '../../../core/words'
+
+export const themes = ['system', 'light', 'dark'] as const
+export type Theme = (typeof themes)[number]
+
+/** What the user likes of the window. It is remembered by the browser or the desktop program, never in a project file. */
+export type Liking = {
+  theme: Theme
+  language: Language
+  /** what the wheel does; with Ctrl held always zoom */
+  wheel: 'zoom' | 'pan'
+  snap: boolean
+  sizes: boolean
+  numbers: boolean
+}
+
+export type Settings = Liking & {
+  /** the colours in use: the theme, or what the system asks for */
+  readonly isDark: boolean
+}
+
+const place = 'jambwright.liking'
+
+/** The settings, remembered as they change. Something unreadable in their place counts as nothing. */
+export const newSettings = (page: Window): Settings => {
+  const liking: Liking = $state({ ...usual(page), ...remembered(page) })
+  const wish = page.matchMedia('(prefers-color-scheme: dark)')
+  let systemIsDark = $state(wish.matches)
+  wish.addEventListener('change', () => (systemIsDark = wish.matches))
+  const isDark = $derived(liking.theme === 'dark' || (liking.theme === 'system' && systemIsDark))
+  $effect(() => {
+    page.document.documentElement.dataset['theme'] = isDark ? 'dark' : 'light'
+    page.document.documentElement.lang = liking.language
+    page.localStorage.setItem(place, JSON.stringify(liking))
+  })
+  return {
+    get theme() {
+      return liking.theme
+    },
+    set theme(to) {
+      liking.theme = to
+    },
+    get language() {
+      return liking.language
+    },
+    set language(to) {
+      liking.language = to
+    },
+    get wheel() {
+      return liking.wheel
+    },
+    set wheel(to) {
+      liking.wheel = to
+    },
+    get snap() {
+      return liking.snap
+    },
+    set snap(to) {
+      liking.snap = to
+    },
+    get sizes() {
+      return liking.sizes
+    },
+    set sizes(to) {
+      liking.sizes = to
+    },
+    get numbers() {
+      return liking.numbers
+    },
+    set numbers(to) {
+      liking.numbers = to
+    },
+    get isDark() {
+      return isDark
+    },
+  }
+}
+
+const usual = (page: Window): Liking => ({
+  theme: 'system',
+  language: page.navigator.language.startsWith('de') ? 'de' : 'en',
+  wheel: 'zoom',
+  snap: true,
+  sizes: true,
+  numbers: false,
+})
+
+const remembered = (page: Window): Partial<Liking> => {
+  try {
+    const found: unknown = JSON.parse(page.localStorage.getItem(place) ?? '{}')
+    return typeof found === 'object' && found !== null ? sound(found) : {}
+  } catch {
+    return {}
+  }
+}
+
+/** Of what was remembered, what has the right form. */
+const sound = (found: object): Partial<Liking> => {
+  // Each member is looked at before it is used.
+  const it = found as Partial<Record<keyof Liking, unknown>>
+  const theme = themes.find(one => one === it.theme)
+  return {
+    ...(theme && { theme }),
+    ...((it.language === 'en' || it.language === 'de') && { language: it.language }),
+    ...((it.wheel === 'zoom' || it.wheel === 'pan') && { wheel: it.wheel }),
+    ...(typeof it.snap === 'boolean' && { snap: it.snap }),
+    ...(typeof it.sizes === 'boolean' && { sizes: it.sizes }),
+    ...(typeof it.numbers === 'boolean' && { numbers: it.numbers }),
+  }
+}

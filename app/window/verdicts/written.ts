@@ -1,0 +1,137 @@
+import { type FieldAt, fieldOf, type Project } from '../../../core/detail'
+import { type Finding, verdicts, type Verdict } from '../../../core/rules'
+import { source, trustName } from '../../../core/sources'
+import { decimalsThatTell, exactly, writeCompared, writeQuantity } from '../../../core/units'
+import { filled, type Language, listed, same, type Words } from '../../../core/words'
+import { capital } from '../capital'
+import { say } from '../window-words'
+
+/** A verdict made ready to be read in one language. */
+export type WrittenVerdict = {
+  readonly actual: string
+  readonly required: string
+  /** at the right of the title: the margin, or the word of the verdict */
+  readonly short: string
+  readonly margin: string | undefined
+}
+
+/** What identifies a finding from one model to the next: its rule and its place. */
+export const keyOf = ({ rule, where }: Finding): string =>
+  [rule, where.opening, where.side, where.zone, where.part, where.corner?.join('-')].join(' ')
+
+/** Actual, required and margin of a finding, or what takes their place. */
+export const writeVerdict = (it: Finding, language: Language): WrittenVerdict => {
+  const word = say[it.verdict][language]
+  if (it.verdict === 'unknown') {
+    const names = listed(it.missing.map(nameOfField))
+    return { actual: filled(say.missing, names)[language], required: '', short: word, margin: undefined }
+  }
+  const compared = it.compared
+  if (compared === undefined)
+    return {
+      actual: it.verdict === 'refer' ? it.to[language] : '',
+      required: '',
+      short: word,
+      margin: undefined,
+    }
+  switch (compared.kind) {
+    case 'amount': {
+      const { actual, required, margin } = writeCompared(compared.actual, compared.required, language)
+      return {
+        actual,
+        required,
+        margin: margin && signed(margin),
+        short: it.verdict === 'met' && margin ? signed(margin) : word,
+      }
+    }
+    case 'grade': {
+      const [actual, required] = [compared.scale[compared.actual], compared.scale[compared.required]]
+      return {
+        actual: actual?.[language] ?? '',
+        required: required?.[language] ?? '',
+        short: word,
+        margin: undefined,
+      }
+    }
+    case 'presence': {
+      const there = compared.there.length === 0 ? say.nothing : listed(compared.there)
+      const all = listed([...compared.there, ...compared.missing])
+      return {
+        actual: there[language],
+        required: all[language],
+        margin:
+          compared.missing.length === 0 ? undefined : filled(say.missing, listed(compared.missing))[language],
+        short: word,
+      }
+    }
+  }
+}
+
+const signed = (margin: string): string => (/^[−\-0]/.test(margin) ? margin : `+${margin}`)
+
+/** The name of a value that is missing or assumed. */
+export const nameOfField = ({ field }: FieldAt): Words => fieldOf(field)?.name ?? same(field)
+
+/** The assumed values beneath a finding, each once, with their present numbers. */
+export const writeRests = (project: Project, it: Finding, language: Language): readonly string[] => [
+  ...new Set(
+    it.restsOn.map(at => {
+      const field = fieldOf(at.field)
+      const value = field?.read(project, at.part) ?? field?.fallback(project, at.part)
+      const name = nameOfField(at)[language]
+      return field && value ? `${name} ${writeQuantity(value.value, field.unit, language)}` : name
+    }),
+  ),
+]
+
+/** The lines of a sum, all with as many decimals as tell them apart. */
+export const writeSum = (it: Finding, language: Language) =>
+  it.sum.map(term => ({
+    number: `${term.sign === '' || term.sign === '=' ? '' : `${term.sign} `}${writeQuantity(term.value, term.unit, language, decimalsThatTell(exactly(term.value), { unit: term.unit })).replace(/\s\S*$/, '')}`,
+    unit: term.unit,
+    isTotal: term.sign === '=',
+    says: term.says[language],
+    basis: term.basis,
+  }))
+
+/** Who says so, where, and how far it can be trusted. */
+export const writeSource = (it: Finding, language: Language): string | undefined => {
+  if (it.cite === undefined) return undefined
+  const { source: id, clause, trust } = it.cite
+  const title = source(id)?.title
+  const name = title === undefined ? id : typeof title === 'string' ? title : title[language]
+  return `${[name, clause].filter(Boolean).join(', ')}; ${trustName[trust][language]}.`
+}
+
+/** A finding of several sides that says the same everywhere is one row. */
+export type Row = {
+  readonly key: string
+  readonly first: Finding
+  readonly sides: readonly NonNullable<Finding['where']['side']>[]
+}
+
+/** Findings as rows: of one side, or of all with alike ones drawn together. */
+export const rowsOf = (findings: readonly Finding[], language: Language): readonly Row[] => {
+  const rows = new Map<
+    string,
+    { first: Finding; sides: NonNullable<Finding['where']['side']>[]; key: string }
+  >()
+  for (const it of findings) {
+    const { actual, required, margin } = writeVerdict(it, language)
+    const alike = [it.rule, it.verdict, it.where.part, actual, required, margin].join('|')
+    const found = rows.get(alike)
+    if (found === undefined)
+      rows.set(alike, { key: keyOf(it), first: it, sides: it.where.side ? [it.where.side] : [] })
+    else if (it.where.side) found.sides.push(it.where.side)
+  }
+  return [...rows.values()]
+}
+
+/** How many findings there are of each verdict, worst first. */
+export const countsOf = (
+  findings: readonly Finding[],
+): readonly { readonly verdict: Verdict; readonly count: number }[] =>
+  verdicts.map(verdict => ({ verdict, count: findings.filter(it => it.verdict === verdict).length }))
+
+/** The title of a row. */
+export const titleOf = (it: Pick<Finding, 'title'>, language: Language): string => capital(it.title[language])
