@@ -3,7 +3,8 @@ import { type Side, sides } from '../kinds'
 import type { AnySeal } from '../seals'
 import { profiles } from './profiles/all'
 import type { Profile } from './profiles/profile'
-import type { Fixing, Frame, Joint, Layer, Opening, Project, Wall, Zone } from './model'
+import type { Fixing } from './fixing'
+import type { Frame, Joint, Layer, Opening, Project, Wall, Zone } from './model'
 
 /** What is in a table under an id, if anything. A name that every object inherits is not in the table. */
 export const entryAt = <T>(table: Readonly<Record<Id, T>>, id: Id): T | undefined =>
@@ -71,7 +72,8 @@ export const fixingOf = (
   id: Id,
 ): { readonly opening: Opening; readonly fixing: Fixing } | undefined => {
   for (const opening of Object.values(project.openings)) {
-    if (opening.fixing?.id === id) return { opening, fixing: opening.fixing }
+    const fixing = opening.fixings.find(it => it.id === id)
+    if (fixing) return { opening, fixing }
   }
   return undefined
 }

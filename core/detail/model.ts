@@ -3,6 +3,10 @@ import type { Duty, FrameMaterial, RevealForm, Reversal, Side } from '../kinds'
 import type { OwnRow } from '../practice'
 import type { AnySeal } from '../seals'
 import type { Stated } from '../units'
+import type { Asked } from './asked'
+import type { Block, Fixing, Mullion } from './fixing'
+import type { Sill } from './sill'
+import type { Survey } from './survey'
 import type { Some } from '../words'
 import type { Material } from '../materials'
 
@@ -66,16 +70,6 @@ export type Joint = {
 /** A stretch of one side of an opening with its own joint. */
 export type Zone = { readonly id: Id; readonly joint: Id; readonly to_mm: number }
 
-/** How the frame is held in the wall. */
-export type Fixing = {
-  readonly id: Id
-  readonly kind: 'frame-screw'
-  readonly diameter_mm: Stated<number>
-  readonly embedment_mm: Stated<number>
-  /** distance of the screw axis from the outer face of the frame */
-  readonly axis_mm: Stated<number>
-}
-
 /** One opening: a wall and a frame put together, with a joint along each side. */
 export type Opening = {
   readonly id: Id
@@ -86,7 +80,17 @@ export type Opening = {
   readonly height_mm: Stated<number>
   /** from the outer face of the bearing layer to the outer face of the frame, inward positive */
   readonly position_mm: Stated<number>
-  readonly fixing?: Fixing
+  /** how far the frame stands off the middle of its opening: to the right, and upwards */
+  readonly aside_mm?: Stated<number>
+  readonly raised_mm?: Stated<number>
+  readonly survey?: Survey
+  readonly mullions: readonly Mullion[]
+  readonly fixings: readonly Fixing[]
+  readonly blocks: readonly Block[]
+  readonly sill?: Sill
+  readonly asked?: Asked
+  /** parts that are there already and must stay */
+  readonly stays: readonly Id[]
   readonly sides: Readonly<Record<Side, Some<Zone>>>
 }
 

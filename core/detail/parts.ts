@@ -5,6 +5,7 @@ import { layerDepths, wallDepths } from './depths'
 import { materialOf } from './edits/materials'
 import { frameOf, jointOf, openingOf, profileOf, wallOf, type ZonePlace } from './find'
 import type { PartKind } from './field'
+import type { FixingKind } from './fixing'
 import type { Layer, Project } from './model'
 import type { Member } from './profiles/profile'
 
@@ -51,18 +52,20 @@ const layerPart = (project: Project, layer: Layer): Part => ({
   material: layer.material,
 })
 
-const fixingParts = (project: Project, place: ZonePlace): readonly Part[] => {
-  const fixing = openingOf(project, place.opening).fixing
-  if (fixing === undefined) return []
-  return [
-    {
-      id: fixing.id,
-      kind: 'fixing',
-      name: words('Frame screw', 'Rahmenschraube'),
-      value: filled(words('Ø {0}', 'Ø {0}'), `${fixing.diameter_mm.value}`),
-    },
-  ]
+const fixingName: Readonly<Record<FixingKind, Words>> = {
+  'frame-screw': words('Frame screw', 'Rahmenschraube'),
+  'frame-plug': words('Frame plug', 'Rahmendübel'),
+  lug: words('Lug', 'Lasche'),
+  bracket: words('Bracket', 'Konsole'),
 }
+
+const fixingParts = (project: Project, place: ZonePlace): readonly Part[] =>
+  openingOf(project, place.opening).fixings.map((fixing): Part => ({
+    id: fixing.id,
+    kind: 'fixing',
+    name: fixingName[fixing.kind],
+    value: same(`Ø ${fixing.diameter_mm.value}`),
+  }))
 
 const memberName: Readonly<Record<Member, Words>> = {
   frame: words('Frame', 'Rahmen'),

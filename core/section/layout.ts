@@ -55,7 +55,7 @@ export const layoutOf = (project: Project, place: ZonePlace, width_mm: number): 
     wall: wall.id,
     joint: joint.id,
     seals: joint.seals,
-    fixing: opening.fixing,
+    fixing: opening.fixings[0],
     width_mm,
     position_mm: opening.position_mm.value,
     depth_mm: profile.depth_mm,

@@ -6,6 +6,7 @@ import { layerThickness } from './layer'
 import { frameHeight, framePosition, frameWidth } from './opening'
 import { revealCover, revealLining } from './reveal'
 import { sealFields } from './seal'
+import { surveyFields } from './survey'
 
 /** Every named value of the model. */
 export const fields: readonly Field<number>[] = [
@@ -16,6 +17,7 @@ export const fields: readonly Field<number>[] = [
   frameWidth,
   frameHeight,
   framePosition,
+  ...surveyFields,
   jointPlanned,
   jointTolerance,
   screwDiameter,

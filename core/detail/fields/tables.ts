@@ -1,7 +1,8 @@
 import type { Id } from '../../geometry'
 import type { AnySeal } from '../../seals'
 import { isSome } from '../../words'
-import type { Fixing, Frame, Joint, Layer, Opening, Project, Wall } from '../model'
+import type { Fixing } from '../fixing'
+import type { Frame, Joint, Layer, Opening, Project, Wall } from '../model'
 import { entryAt } from '../find'
 
 type Change<T> = (it: T) => T
@@ -47,8 +48,10 @@ export const withSeal = (project: Project, id: Id, change: Change<AnySeal>): Pro
 }
 
 export const withFixing = (project: Project, id: Id, change: Change<Fixing>): Project => {
-  const opening = Object.values(project.openings).find(it => it.fixing?.id === id)
-  if (opening?.fixing === undefined) return project
-  const fixing = change(opening.fixing)
-  return withOpening(project, opening.id, it => ({ ...it, fixing }))
+  const opening = Object.values(project.openings).find(it => it.fixings.some(fixing => fixing.id === id))
+  if (opening === undefined) return project
+  return withOpening(project, opening.id, it => ({
+    ...it,
+    fixings: it.fixings.map(fixing => (fixing.id === id ? change(fixing) : fixing)),
+  }))
 }

@@ -86,7 +86,10 @@ const nameProblems = (project: Project): readonly Problem[] => {
   })
   Object.values(project.openings).forEach(opening => {
     name(opening.id, `openings.${opening.id}`)
-    if (opening.fixing) name(opening.fixing.id, `openings.${opening.id}.fixing`)
+    for (const table of ['fixings', 'blocks', 'mullions'] as const) {
+      opening[table].forEach(it => name(it.id, `openings.${opening.id}.${table}`))
+    }
+    if (opening.sill) name(opening.sill.id, `openings.${opening.id}.sill`)
     sides.forEach(side =>
       opening.sides[side].forEach(it => name(it.id, `openings.${opening.id}.sides.${side}`)),
     )

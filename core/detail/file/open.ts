@@ -2,13 +2,15 @@ import { z } from 'zod'
 import { type Problem, ok, type Result, refused } from '../../units'
 import { filled, isSome, same, type Words, words } from '../../words'
 import type { Project } from '../model'
+import { upgrades } from '../versions/all'
+import type { Plain } from '../versions/upgrade'
 import { overCaps } from './caps'
 import { consistencyProblems } from './consistent'
 import { digestOf } from './save'
 import { projectSchema } from './schema'
 
 /** The version that this program writes. */
-export const formatVersion = 1
+export const formatVersion = 2
 
 /** A project out of a file. `readOnly`: a newer program wrote it, and saving would lose what this one does not know. */
 export type Opened = {
@@ -29,16 +31,22 @@ export const openProject = (text: string): Result<Opened> => {
   const tag = formatOf(raw.value)
   if (!tag.ok) return tag
   const newer = tag.value.version > formatVersion
-  const { digest, ...rest } = raw.value
+  const { digest, ...members } = raw.value
+  const rest = upgraded(members, tag.value.version)
   const found = newer ? lenient(rest) : projectSchema.safeParse(rest)
   if (!found.success) return refusedBy(found.error)
   const wrong = consistencyProblems(found.data)
   if (isSome(wrong)) return refused(...wrong)
   const notes: Words[] = []
   if (newer) notes.push(words('A newer program wrote this file: it opens for reading only.', 'Ein neueres Programm hat diese Datei geschrieben: sie öffnet nur zum Lesen.')) // prettier-ignore
+  else if (tag.value.version < formatVersion) notes.push(words('An older program wrote this file: saving brings it up to date.', 'Ein älteres Programm hat diese Datei geschrieben: Speichern bringt sie auf den Stand.')) // prettier-ignore
   else if (digest !== digestOf(found.data)) notes.push(words('This file was changed outside this program.', 'Diese Datei wurde außerhalb dieses Programms geändert.')) // prettier-ignore
   return ok({ project: found.data, readOnly: newer, notes })
 }
+
+/** A file of an older version, brought up to this one step by step. */
+const upgraded = (members: Plain, version: number): Plain =>
+  upgrades.filter(it => it.from >= version).reduce((so, step) => step.apply(so), members)
 
 const parsed = (text: string): Result<Record<string, unknown>> => {
   // A byte order mark at the start is no part of the text.

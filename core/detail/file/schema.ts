@@ -1,11 +1,15 @@
 import { z } from 'zod'
-import { duties, frameMaterials, planes, revealForms, reversals } from '../../kinds'
+import { duties, frameMaterials, planes, revealForms, reversals, sides } from '../../kinds'
 import type { Material } from '../../materials'
 import { ownRow } from '../../practice'
 import { type AnySeal, sealKinds } from '../../seals'
 import { sourceIds, trusts } from '../../sources'
 import { stated } from '../../units'
+import { exposures } from '../asked'
+import { fixingKinds } from '../fixing'
 import type { Project } from '../model'
+import { secondPlanes } from '../sill'
+import { diagonals, heightPlaces, widthPlaces } from '../survey'
 
 /** No file of ours holds longer names or more entries than these: ours, far above what is used. */
 const longest = { id: 60, name: 200, note: 2000, entries: 5000, layers: 40, seals: 20, zones: 40 } as const
@@ -14,6 +18,11 @@ const id = z.string().min(1).max(longest.id)
 const name = z.string().max(longest.name)
 const finite = z.number().finite()
 const length_mm = stated(finite.positive())
+
+/** A shape with every key of a list, each of which may be left out. */
+const optionals = <K extends string, S extends z.ZodType>(keys: readonly K[], of: S) =>
+  // fromEntries widens its keys to string; they are those of the list.
+  Object.fromEntries(keys.map(key => [key, of.exactOptional()])) as Record<K, z.ZodExactOptional<S>>
 
 const material: z.ZodType<Material> = z.strictObject({
   id,
@@ -85,6 +94,67 @@ const joint = z.strictObject({
 const zone = z.strictObject({ id, joint: id, to_mm: finite.positive() })
 const zones = z.tuple([zone], zone)
 
+const yesNo = stated(z.enum(['yes', 'no']))
+const count = stated(z.int().min(0).max(200))
+
+const survey = z.strictObject({
+  widths_mm: z.strictObject(optionals(widthPlaces, length_mm)).exactOptional(),
+  heights_mm: z.strictObject(optionals(heightPlaces, length_mm)).exactOptional(),
+  diagonals_mm: z.strictObject(optionals(diagonals, length_mm)).exactOptional(),
+  offsets: z
+    .array(z.strictObject({ side: z.enum(sides), at_mm: finite, offset_mm: finite }))
+    .max(longest.entries)
+    .exactOptional(),
+  joints_mm: z
+    .strictObject(optionals(sides, z.strictObject({ narrowest: stated(finite), widest: stated(finite) })))
+    .exactOptional(),
+})
+
+const fixing = z.strictObject({
+  id,
+  kind: z.enum(fixingKinds),
+  diameter_mm: length_mm,
+  embedment_mm: length_mm,
+  axis_mm: length_mm,
+  corner_mm: length_mm.exactOptional(),
+  counts: z.strictObject(optionals(sides, count)).exactOptional(),
+  drilling: stated(z.enum(['rotary', 'hammer'])).exactOptional(),
+  resistance_N: stated(finite.positive()).exactOptional(),
+})
+
+const block = z.strictObject({
+  id,
+  kind: z.enum(['support', 'distance']),
+  side: z.enum(sides),
+  at_mm: stated(finite.min(0)),
+  length_mm,
+})
+
+const sill = z.strictObject({
+  id,
+  material: id,
+  thickness_mm: length_mm,
+  slope_deg: stated(finite.min(-30).max(60)),
+  overhang_mm: stated(finite.min(0)),
+  upstand_mm: stated(finite.min(0)),
+  endDam_mm: stated(finite.min(0)).exactOptional(),
+  endGap_mm: stated(finite.min(0)).exactOptional(),
+  secondPlane: stated(z.enum(secondPlanes)).exactOptional(),
+  board: z
+    .strictObject({ material: id, thickness_mm: length_mm, overhang_mm: stated(finite.min(0)) })
+    .exactOptional(),
+})
+
+const asked = z.strictObject({
+  exposure: stated(z.enum(exposures)).exactOptional(),
+  guarding: yesNo.exactOptional(),
+  burglary: yesNo.exactOptional(),
+  mass_kg: stated(finite.positive()).exactOptional(),
+  sillHeight_mm: stated(finite).exactOptional(),
+  fall_mm: stated(finite.min(0)).exactOptional(),
+  baseKnown: yesNo.exactOptional(),
+})
+
 const opening = z.strictObject({
   id,
   name,
@@ -93,15 +163,15 @@ const opening = z.strictObject({
   width_mm: length_mm,
   height_mm: length_mm,
   position_mm: stated(finite),
-  fixing: z
-    .strictObject({
-      id,
-      kind: z.literal('frame-screw'),
-      diameter_mm: length_mm,
-      embedment_mm: length_mm,
-      axis_mm: length_mm,
-    })
-    .exactOptional(),
+  aside_mm: stated(finite).exactOptional(),
+  raised_mm: stated(finite).exactOptional(),
+  survey: survey.exactOptional(),
+  mullions: z.array(z.strictObject({ id, at_mm: length_mm, face_mm: length_mm })).max(longest.seals),
+  fixings: z.array(fixing).max(longest.seals),
+  blocks: z.array(block).max(longest.layers),
+  sill: sill.exactOptional(),
+  asked: asked.exactOptional(),
+  stays: z.array(id).max(longest.entries),
   sides: z.strictObject({ head: zones, left: zones, right: zones, sill: zones }),
 })
 

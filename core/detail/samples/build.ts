@@ -5,10 +5,11 @@ import type { AnySeal } from '../../seals'
 import { specified, type Stated } from '../../units'
 import type { Some } from '../../words'
 import { withMaterials } from '../edits/materials'
-import type { Fixing, FormatTag, Frame, Joint, Opening, Project, Zone } from '../model'
+import type { Fixing } from '../fixing'
+import type { FormatTag, Frame, Joint, Opening, Project, Zone } from '../model'
 import { type WallPlan, wallFrom } from '../starters/wall-plan'
 
-export const formatTag: FormatTag = { name: 'jambwright', version: 1, readableFrom: 1 }
+export const formatTag: FormatTag = { name: 'jambwright', version: 2, readableFrom: 2 }
 
 export type Plan = {
   readonly title: Project['title']
@@ -66,7 +67,10 @@ export const built = (plan: Plan): Project => {
     width_mm: specified(width_mm),
     height_mm: specified(height_mm),
     position_mm: specified(plan.opening.position_mm),
-    ...(plan.fixing ? { fixing: { id: id('fixing'), kind: 'frame-screw', ...plan.fixing } } : {}),
+    mullions: [],
+    fixings: plan.fixing ? [{ id: id('fixing'), kind: 'frame-screw', ...plan.fixing }] : [],
+    blocks: [],
+    stays: [],
     sides,
   }
   return withMaterials({

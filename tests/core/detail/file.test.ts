@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { digestOf, openProject, samples, saveProject } from '../../../core/detail'
 import { randomDetail } from '../../given/random-detail'
@@ -99,9 +100,22 @@ describe('a project file', () => {
     expect(problemsOf(changed)).toHaveLength(2)
   })
 
+  test.each(['right-jamb', 'foam-only', 'tight-outside'])(
+    'of the first version opens as what it was: %s',
+    file => {
+      const old = readFileSync(new URL(`../../given/files/${file}-1.jamb`, import.meta.url), 'utf8')
+      const opened = openProject(old)
+      const now = samples.find(it => it.file === file)?.project
+      expect(opened.ok && opened.value.project.openings).toEqual(now?.openings)
+      expect(opened.ok && opened.value.notes.map(it => it.en)).toEqual([
+        'An older program wrote this file: saving brings it up to date.',
+      ])
+    },
+  )
+
   test('opens for reading only when a newer program wrote it and says this one may read it', () => {
     const newer = text
-      .replace('"version": 1', '"version": 2')
+      .replace('"version": 2', '"version": 3')
       .replace('"cover_mm"', '"colour": 1, "cover_mm"')
     const opened = openProject(newer)
     expect(opened.ok && opened.value.readOnly).toBe(true)
@@ -109,10 +123,10 @@ describe('a project file', () => {
 
   test('is refused by name when a newer program wrote it and says this one may not', () => {
     const newer = text
-      .replace('"version": 1', '"version": 3')
-      .replace('"readableFrom": 1', '"readableFrom": 2')
+      .replace('"version": 2', '"version": 4')
+      .replace('"readableFrom": 2', '"readableFrom": 3')
     expect(problemsOf(newer)).toEqual([
-      'format.version: a newer program wrote this file (version 3); this one reads up to version 1',
+      'format.version: a newer program wrote this file (version 4); this one reads up to version 2',
     ])
   })
 

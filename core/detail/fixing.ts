@@ -1,0 +1,36 @@
+import type { Id } from '../geometry'
+import type { Side } from '../kinds'
+import type { Stated } from '../units'
+
+export const fixingKinds = ['frame-screw', 'frame-plug', 'lug', 'bracket'] as const
+export type FixingKind = (typeof fixingKinds)[number]
+
+/** How a frame is held in the wall, and where round the opening. */
+export type Fixing = {
+  readonly id: Id
+  readonly kind: FixingKind
+  readonly diameter_mm: Stated<number>
+  readonly embedment_mm: Stated<number>
+  /** distance of the axis from the outer face of the frame */
+  readonly axis_mm: Stated<number>
+  /** from the inner corner of the frame to the first axis, along the member */
+  readonly corner_mm?: Stated<number>
+  /** how many a side has; absent: as many as the largest spacing of the practice asks for */
+  readonly counts?: { readonly [K in Side]?: Stated<number> }
+  readonly drilling?: Stated<'rotary' | 'hammer'>
+  /** assessed resistance of one fixing; it never falls back */
+  readonly resistance_N?: Stated<number>
+}
+
+/** A block that carries the frame, or one that holds it off the reveal. */
+export type Block = {
+  readonly id: Id
+  readonly kind: 'support' | 'distance'
+  /** which side, and how far from the left or lower end of the frame its middle lies */
+  readonly side: Side
+  readonly at_mm: Stated<number>
+  readonly length_mm: Stated<number>
+}
+
+/** An upright that divides the frame: it rests on a block and needs fixings beside it. */
+export type Mullion = { readonly id: Id; readonly at_mm: Stated<number>; readonly face_mm: Stated<number> }
