@@ -15,7 +15,7 @@ const rooms = readdirSync(`${root}app`)
 
 const checks = [
   ['format', 'prettier', '--check', '--log-level', 'warn', '.'],
-  ['lint', 'oxlint', '--quiet'],
+  ['lint', 'oxlint', '--quiet', '--format', 'unix'],
   ['room order', 'depcruise', '--config', '.dependency-cruiser.cjs', 'core', 'app', 'tests'],
   ['types of window', 'svelte-check', '--tsconfig', 'app/window/tsconfig.json', '--threshold', 'error'],
   ...['tests', 'core', ...rooms].map(room => [`types of ${room}`, 'tsc', '-p', room]),
