@@ -4,8 +4,9 @@ import type { Term } from '../../movement'
 import { type Band, inWords, writeBand } from '../../units'
 import { filled, type Words, words } from '../../words'
 import { innerResistance, outerResistance } from '../readings/vapour'
-import { someOf } from '../remedies/remedies'
-import { otherSeals, tighterInside } from '../remedies/vapour'
+import { declaredInside } from '../remedies/declared'
+import { choose } from '../remedies/fit'
+import { replacePlanes, someOf } from '../remedies/remedies'
 import { rule } from '../rule'
 
 /** The joint is tighter to vapour inside than outside. */
@@ -39,12 +40,12 @@ export const vapourOrder = rule({
     const season = governing(inner, outer)
     return [...sumIn(season === 'winter' ? 'summer' : 'winter', inner, outer), ...sumIn(season, inner, outer)]
   },
-  remedies: (_known, { least }, at) =>
+  remedies: (_known, _then, at) =>
     someOf(at, [
-      ...tighterInside(at, least),
-      ...otherSeals(at, ['outer'], least),
-      ...otherSeals(at, ['inner'], least),
-      ...otherSeals(at, ['outer', 'inner'], least),
+      ...choose(declaredInside(at.project, at)),
+      ...replacePlanes(at, ['outer']),
+      ...replacePlanes(at, ['inner']),
+      ...replacePlanes(at, ['outer', 'inner']),
     ]),
   excused: ({ joint }) =>
     joint.reversal && {

@@ -1,73 +1,50 @@
-import { applyEdits, type Edit, type Joint } from '../../detail'
-import { filled, isSome, listed, type Words, words } from '../../words'
+import { applyEdits, type Joint } from '../../detail'
+import { filled, words } from '../../words'
 import type { Remedy } from '../finding'
 import type { Place } from '../place'
-import { both, type Fit, fitSeals, lengthIn, type Room, stateIt } from './fit'
+import { canSuit, choose, type Design, fitSeals, lengthIn, stateIt, together } from './fit'
 import { roomAt, usesOf, type WidthFit, widthFit, widthLimits } from './room'
-
-/** How a joint may be designed anew: with which changes of its seals, and what the width has to cure. */
-export type Design = {
-  readonly edits: readonly Edit[]
-  readonly says: readonly Words[]
-  readonly cures: (room: Room) => boolean
-}
+import type { Room } from './sizes'
 
 /**
  * Designs a joint anew after some changes of its seals: the nearest width at which every seal in it can be made to suit
- * and the practice agrees; where there is none, the nearest one that at least cures. Nothing where none does.
+ * and the practice agrees; where there is none, the best of those that cure. Nothing where none does.
  */
-export const design = (at: Place, { edits, says, cures }: Design): readonly Remedy[] => {
-  const edited = applyEdits(at.project, edits)
+export const design = (
+  at: Place,
+  change: Design,
+  cures: (room: Room) => boolean = anyWidth,
+): readonly Remedy[] => {
+  const edited = applyEdits(at.project, change.edits)
   const joint = edited.ok ? edited.value.joints[at.joint.id] : undefined
   if (!joint) return []
   const uses = usesOf(at)
   const limits = widthLimits(joint, uses, at.practice)
-  let best: { readonly fit: Fit; readonly rank: number } | undefined
+  let best: { readonly room: Room; readonly rank: number } | undefined
   for (const planned_mm of nearby_mm(joint)) {
     const room = roomAt(at, uses, planned_mm)
     if (room.moving_mm.min <= 0 || !cures(room)) continue
     const ofWidth = rankOf[widthFit(limits, room)]
     if (best && best.rank <= ofWidth) continue
-    const fit = fitSeals(joint, room, at.practice)
-    const rank = ofWidth + (fit.suits ? 0 : 3)
-    if (best && best.rank <= rank) continue
-    best = { fit: both(widthIn(joint, planned_mm), fit), rank }
+    const rank = ofWidth + (canSuit(joint, room, at.practice) ? 0 : 3)
+    if (!best || rank < best.rank) best = { room, rank }
     if (rank === 0) break
   }
-  const all = [...edits, ...(best?.fit.edits ?? [])]
-  if (!best || !isSome(all)) return []
-  const say = filled(words('Choose: {0}', 'Wählen: {0}'), listed(onceEach([...says, ...wordsOf(best.fit)])))
-  return [{ kind: 'change', say, edits: all }]
+  if (!best) return []
+  return choose(together([change, widthIn(joint, best.room), fitSeals(joint, best.room, at.practice)]))
 }
 
-/** A change of some values alone. */
-export const choose = (fit: Fit): readonly Remedy[] =>
-  isSome(fit.edits)
-    ? [
-        {
-          kind: 'change',
-          say: filled(words('Choose: {0}', 'Wählen: {0}'), listed(onceEach(wordsOf(fit)))),
-          edits: fit.edits,
-        },
-      ]
-    : []
-
-const wordsOf = (fit: Fit): readonly Words[] => fit.says.map(say => say())
-
-/** Two seals with the same new value are said once. */
-const onceEach = (all: readonly Words[]): readonly Words[] =>
-  all.filter((it, i) => all.findIndex(other => other.en === it.en) === i)
+const anyWidth = (): boolean => true
 
 /** Seals matter more than widths, and widths that are not met more than advice. */
 const rankOf: Readonly<Record<WidthFit, number>> = { wholly: 0, 'with-advice': 1, not: 2 }
 
-const widthIn = (joint: Joint, planned_mm: number): Fit =>
+const widthIn = (joint: Joint, { planned_mm }: Room): Design =>
   planned_mm === joint.planned_mm.value
-    ? { edits: [], says: [], suits: true }
+    ? { edits: [], says: [] }
     : {
         edits: [stateIt('joint.planned', joint.id, planned_mm)],
-        says: [() => filled(words('joint {0} wide', 'Fuge {0} breit'), lengthIn(planned_mm))],
-        suits: true,
+        says: [filled(words('joint {0} wide', 'Fuge {0} breit'), lengthIn(planned_mm))],
       }
 
 /**

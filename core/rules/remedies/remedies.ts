@@ -1,23 +1,25 @@
-import type { Edit, Joint } from '../../detail'
+import type { Joint } from '../../detail'
 import { type Plane, planeName } from '../../kinds'
 import { type AnySeal, type SealKind, sealKinds } from '../../seals'
 import { filled, isSome, same, type Some, type Words, words } from '../../words'
 import type { Remedy } from '../finding'
 import type { Place } from '../place'
 import { hasValue, plainBay } from '../readings/seals'
+import { withDeclared } from './declared'
 import { design } from './design'
-import { lengthIn, type Room } from './fit'
+import { type Design, lengthIn } from './fit'
+import type { Room } from './sizes'
 
 /** Designs the joint anew with the seals that it has, so that its width cures. */
-export const otherWidth = (at: Place, cures: (room: Room) => boolean = () => true): readonly Remedy[] =>
-  design(at, { edits: [], says: [], cures })
+export const otherWidth = (at: Place, cures?: (room: Room) => boolean): readonly Remedy[] =>
+  design(at, { edits: [], says: [] }, cures)
 
 /** Puts each other kind of seal that serves the plane in the place of one. */
 export const replaceSeal = (at: Place, seal: AnySeal): readonly Remedy[] =>
-  otherKinds(at, seal).flatMap(kind => design(at, { ...replacement([{ seal, kind }]), cures: () => true }))
+  otherKinds(at, seal).flatMap(kind => design(at, withDeclared(at, replacement([{ seal, kind }]))))
 
-/** Other kinds of seal for some planes, in every combination, as edits. A plane with several seals is left as it is. */
-export const replacements = (at: Place, planes: readonly Plane[]): readonly Replacement[] =>
+/** Puts other kinds of seal into some planes at once, in every combination. A plane with several seals is left as it is. */
+export const replacePlanes = (at: Place, planes: readonly Plane[]): readonly Remedy[] =>
   planes
     .reduce<readonly (readonly Swap[])[]>(
       (so, plane) => {
@@ -27,15 +29,13 @@ export const replacements = (at: Place, planes: readonly Plane[]): readonly Repl
       },
       [[]],
     )
-    .map(replacement)
+    .flatMap(swaps => design(at, withDeclared(at, replacement(swaps))))
 
 type Swap = { readonly seal: AnySeal; readonly kind: SealKind }
-type Replacement = { readonly edits: readonly Edit[]; readonly says: readonly Words[] }
-
 const otherKinds = (at: Place, seal: AnySeal): readonly SealKind[] =>
   serving(seal.plane, at.joint).filter(kind => kind.kind !== seal.kind)
 
-const replacement = (swaps: readonly Swap[]): Replacement => ({
+const replacement = (swaps: readonly Swap[]): Design => ({
   edits: swaps.map(({ seal, kind }) => ({ kind: 'replace', part: seal.id, seal: kind.kind })),
   says: swaps.map(({ seal, kind }) => inPlane(kind, seal.plane)),
 })
@@ -54,11 +54,18 @@ export const fillPlanes = (at: Place, planes: readonly Plane[]): readonly Remedy
       [[]],
     )
     .flatMap(chosen =>
-      design(at, {
-        edits: chosen.map(it => ({ kind: 'fill', joint: at.joint.id, plane: it.plane, seal: it.kind.kind })),
-        says: chosen.map(it => inPlane(it.kind, it.plane)),
-        cures: () => true,
-      }),
+      design(
+        at,
+        withDeclared(at, {
+          edits: chosen.map(it => ({
+            kind: 'fill',
+            joint: at.joint.id,
+            plane: it.plane,
+            seal: it.kind.kind,
+          })),
+          says: chosen.map(it => inPlane(it.kind, it.plane)),
+        }),
+      ),
     )
 
 type Filling = { readonly plane: Plane; readonly kind: SealKind }

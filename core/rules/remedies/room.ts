@@ -6,7 +6,7 @@ import { around, type Band } from '../../units'
 import type { FrameMaterial, RevealForm } from '../../kinds'
 import type { Place } from '../place'
 import { hasBead } from '../readings/seals'
-import type { Room } from './fit'
+import type { Room } from './sizes'
 
 /** One zone that a joint type is used in: a change of the type has to suit all of them. */
 export type Use = { readonly band: JointBand; readonly frame: FrameMaterial; readonly reveal: RevealForm }

@@ -4,10 +4,10 @@ import { words } from '../../words'
 import { atBothEnds } from '../at-both-ends'
 import { hasValue, rodDiameter } from '../readings/seals'
 import { stillSum } from '../readings/terms'
-import { choose } from '../remedies/design'
-import { fitRod, oversize_pct, oversizes } from '../remedies/fit'
+import { choose, fitRod } from '../remedies/fit'
 import { levelReveal, otherWidth, replaceSeal, someOf } from '../remedies/remedies'
 import { roomOf } from '../remedies/room'
+import { oversize_pct, oversizes, rodSize } from '../remedies/sizes'
 import { rule } from '../rule'
 
 /** The rod behind a bead is thicker than the joint is wide, so that it holds and gives the bead its back. */
@@ -53,7 +53,7 @@ export const backingRod = rule({
     }
     return someOf(at, [
       ...choose(fitRod(seal, roomOf(at), practice)),
-      ...otherWidth(at, room => fitRod(seal, room, practice).suits),
+      ...otherWidth(at, room => rodSize(room, practice).suits),
       ...replaceSeal(at, seal),
       ...levelReveal(at, hasRod),
     ])

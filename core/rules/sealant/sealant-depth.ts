@@ -7,10 +7,10 @@ import { atBothEnds } from '../at-both-ends'
 import { field } from '../readings/field'
 import { hasValue } from '../readings/seals'
 import { stillSum } from '../readings/terms'
-import { choose } from '../remedies/design'
-import { depthsIn, fitDepth } from '../remedies/fit'
+import { choose, fitDepth } from '../remedies/fit'
 import { levelReveal, otherWidth, replaceSeal, someOf } from '../remedies/remedies'
 import { roomOf } from '../remedies/room'
+import { depthsIn } from '../remedies/sizes'
 import { rule } from '../rule'
 
 /** A bead is half as deep as its joint is wide, at the narrow and at the wide end of the joint. */

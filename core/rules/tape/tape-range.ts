@@ -3,10 +3,10 @@ import { words } from '../../words'
 import { atBothEnds } from '../at-both-ends'
 import { field } from '../readings/field'
 import { hasValue } from '../readings/seals'
-import { choose } from '../remedies/design'
-import { fitTape } from '../remedies/fit'
+import { choose, fitTape } from '../remedies/fit'
 import { levelReveal, otherWidth, replaceSeal, someOf } from '../remedies/remedies'
 import { roomAt, usesOf } from '../remedies/room'
+import { tapeRange_mm } from '../remedies/sizes'
 import { rule } from '../rule'
 
 /** A tape seals as long as the joint stays within the range that is printed on it. */
@@ -41,9 +41,9 @@ export const tapeRange = rule({
     const planned_mm = at.joint.planned_mm.value
     return someOf(at, [
       ...choose(fitTape(seal, roomAt(at, uses, planned_mm))),
-      ...otherWidth(at, room => fitTape(seal, room).suits),
+      ...otherWidth(at, room => tapeRange_mm(room).suits),
       ...replaceSeal(at, seal),
-      ...levelReveal(at, it => fitTape(seal, roomAt(at, uses, planned_mm, it)).suits),
+      ...levelReveal(at, it => tapeRange_mm(roomAt(at, uses, planned_mm, it)).suits),
     ])
   },
   examples: [
