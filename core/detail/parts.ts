@@ -39,6 +39,7 @@ export const partsOf = (project: Project, place: ZonePlace): readonly Part[] => 
     ...fixingParts(project, place),
     ...elementPartsOf(project, place),
     ...layers.slice(upTo),
+    ...sillPartsOf(project, place),
   ]
 }
 
@@ -51,6 +52,22 @@ const layerPart = (project: Project, layer: Layer): Part => ({
   value: same(`${layer.thickness_mm.value}`),
   material: layer.material,
 })
+
+/** The outside sill with its board, at the foot of an opening only. */
+const sillPartsOf = (project: Project, place: ZonePlace): readonly Part[] => {
+  const { sill } = openingOf(project, place.opening)
+  if (sill === undefined || place.side !== 'sill') return []
+  const value = filled(words('{0}° fall, {1} overhang', '{0}° Gefälle, {1} Überstand'), `${sill.slope_deg.value}`, `${sill.overhang_mm.value}`) // prettier-ignore
+  return [
+    {
+      id: sill.id,
+      kind: 'sill',
+      name: words('Outside sill', 'Fensterbank außen'),
+      value,
+      material: sill.material,
+    },
+  ]
+}
 
 const fixingName: Readonly<Record<FixingKind, Words>> = {
   'frame-screw': words('Frame screw', 'Rahmenschraube'),

@@ -6,6 +6,7 @@ import { jointParts } from './joint'
 import { type Layout, layoutOf } from './layout'
 import type { Coat, PaintedPart } from './paint'
 import type { JointState, Section } from './section'
+import { sillParts } from './sill'
 import { wallParts } from './wall'
 
 /** A joint is drawn no narrower than this, so that its seals keep an order: ours. */
@@ -40,7 +41,11 @@ export const paintedParts = (
   layout: Layout,
 ): { readonly parts: readonly PaintedPart[]; readonly lines: readonly Line[] } => {
   const joint = jointParts(layout)
-  return { parts: [...wallParts(layout), ...elementParts(layout), ...joint.parts], lines: joint.lines }
+  const foot = sillParts(layout)
+  return {
+    parts: [...wallParts(layout), ...foot.parts, ...elementParts(layout), ...joint.parts],
+    lines: [...joint.lines, ...foot.lines],
+  }
 }
 
 /** Air that is enclosed and belongs to nothing else is a gap of the element. */

@@ -6,6 +6,7 @@ import {
   type Profile,
   type Project,
   type Reveal,
+  type Sill,
   wallDepths,
   type WallDepths,
   wallOf,
@@ -27,6 +28,7 @@ export type Layout = {
   readonly joint: string
   readonly seals: readonly AnySeal[]
   readonly fixing: Fixing | undefined
+  readonly sill: Sill | undefined
   /** width of the joint at the state that is cut */
   readonly width_mm: number
   readonly position_mm: number
@@ -56,6 +58,7 @@ export const layoutOf = (project: Project, place: ZonePlace, width_mm: number): 
     joint: joint.id,
     seals: joint.seals,
     fixing: opening.fixings[0],
+    sill: opening.sill,
     width_mm,
     position_mm: opening.position_mm.value,
     depth_mm: profile.depth_mm,

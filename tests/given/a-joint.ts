@@ -22,7 +22,7 @@ export type Wanted = {
 
 /** A project with one opening, `opening-1`, whose four sides share the joint `joint-1`. */
 export const aJoint = (it: Wanted = {}): Project => ({
-  format: { name: 'jambwright', version: 1, readableFrom: 1 },
+  format: { name: 'jambwright', version: 2, readableFrom: 2 },
   title: { name: 'Test', office: '', author: '', place: '', number: '', note: '' },
   practice: { id: it.practice ?? 'DE', edition: '1', own: it.own ?? [] },
   next: 100,
@@ -72,6 +72,10 @@ export const aJoint = (it: Wanted = {}): Project => ({
       width_mm: it.width_mm ?? specified(1230),
       height_mm: it.height_mm ?? specified(1480),
       position_mm: specified(0),
+      mullions: [],
+      fixings: [],
+      blocks: [],
+      stays: [],
       sides: { head: [zone('head')], left: [zone('left')], right: [zone('right')], sill: [zone('sill')] },
     },
   },

@@ -6,6 +6,7 @@ import { layerThickness } from './layer'
 import { frameHeight, framePosition, frameWidth } from './opening'
 import { revealCover, revealLining } from './reveal'
 import { sealFields } from './seal'
+import { sillFields } from './sill'
 import { surveyFields } from './survey'
 
 /** Every named value of the model. */
@@ -23,5 +24,6 @@ export const fields: readonly Field<number>[] = [
   screwDiameter,
   screwEmbedment,
   screwAxis,
+  ...sillFields,
   ...sealFields,
 ]

@@ -25,6 +25,7 @@ export const partKindOf = (project: Project, part: Id): PartKind | undefined => 
   if (entryAt(project.openings, part)) return 'opening'
   if (layerOf(project, part)) return 'layer'
   if (sealOf(project, part)) return 'seal'
+  if (Object.values(project.openings).some(it => it.sill?.id === part)) return 'sill'
   return fixingOf(project, part) ? 'fixing' : undefined
 }
 

@@ -6,6 +6,7 @@ import { specified, type Stated } from '../../units'
 import type { Some } from '../../words'
 import { withMaterials } from '../edits/materials'
 import type { Fixing } from '../fixing'
+import type { Sill } from '../sill'
 import type { FormatTag, Frame, Joint, Opening, Project, Zone } from '../model'
 import { type WallPlan, wallFrom } from '../starters/wall-plan'
 
@@ -30,6 +31,7 @@ export type Plan = {
   /** outside to inside; ids are given here */
   readonly seals: readonly Seal[]
   readonly fixing?: Omit<Fixing, 'id' | 'kind'>
+  readonly sill?: Omit<Sill, 'id'>
 }
 
 /** A seal before it has an id. */
@@ -70,6 +72,7 @@ export const built = (plan: Plan): Project => {
     mullions: [],
     fixings: plan.fixing ? [{ id: id('fixing'), kind: 'frame-screw', ...plan.fixing }] : [],
     blocks: [],
+    ...(plan.sill ? { sill: { id: id('sill'), ...plan.sill } } : {}),
     stays: [],
     sides,
   }

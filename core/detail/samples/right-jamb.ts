@@ -31,5 +31,16 @@ export const rightJamb: Project = built({
       sd_m: specified(20),
     },
   ],
+  sill: {
+    material: 'aluminium',
+    thickness_mm: specified(2),
+    slope_deg: specified(5),
+    overhang_mm: specified(40),
+    upstand_mm: specified(25),
+    endDam_mm: specified(20),
+    endGap_mm: specified(5),
+    secondPlane: specified('tray'),
+    board: { material: 'softwood', thickness_mm: specified(20), overhang_mm: specified(30) },
+  },
   fixing: { diameter_mm: specified(7.5), embedment_mm: specified(60), axis_mm: specified(45) },
 })

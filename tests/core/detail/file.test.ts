@@ -106,7 +106,9 @@ describe('a project file', () => {
       const old = readFileSync(new URL(`../../given/files/${file}-1.jamb`, import.meta.url), 'utf8')
       const opened = openProject(old)
       const now = samples.find(it => it.file === file)?.project
-      expect(opened.ok && opened.value.project.openings).toEqual(now?.openings)
+      // what the sample has gained since is not in the old file
+      const { sill: _, ...then } = Object.values(now?.openings ?? {})[0] ?? {}
+      expect(opened.ok && Object.values(opened.value.project.openings)).toEqual([then])
       expect(opened.ok && opened.value.notes.map(it => it.en)).toEqual([
         'An older program wrote this file: saving brings it up to date.',
       ])

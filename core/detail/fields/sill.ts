@@ -1,0 +1,104 @@
+import type { Id } from '../../geometry'
+import type { Stated, Unit } from '../../units'
+import { type Words, words } from '../../words'
+import type { Allowed } from '../allowed/position'
+import type { Field } from '../field'
+import type { Project } from '../model'
+import type { Sill } from '../sill'
+import { numberField } from './number-field'
+import { withOpening } from './tables'
+
+/** The sill of that name, and the opening that it belongs to. */
+const sillOf = (project: Project, id: Id): { readonly opening: Id; readonly sill: Sill } | undefined => {
+  for (const opening of Object.values(project.openings)) {
+    if (opening.sill?.id === id) return { opening: opening.id, sill: opening.sill }
+  }
+  return undefined
+}
+
+type Value = {
+  readonly id: string
+  readonly name: Words
+  readonly unit: Unit
+  readonly allowed: Allowed
+  readonly of: (sill: Sill) => Stated<number> | undefined
+  readonly with: (sill: Sill, to: Stated<number>) => Sill
+}
+
+const lengths = (min: number, max: number, because: Words): Allowed => ({
+  bounds: { unit: 'mm', min, max },
+  because,
+})
+
+const values: readonly Value[] = [
+  {
+    id: 'sill.slope',
+    name: words('Fall of the sill', 'Gefälle der Fensterbank'),
+    unit: 'deg',
+    allowed: {
+      bounds: { unit: 'deg', min: -10, max: 45 },
+      because: words('outwards positive', 'nach außen positiv'),
+    },
+    of: it => it.slope_deg,
+    with: (it, slope_deg) => ({ ...it, slope_deg }),
+  },
+  {
+    id: 'sill.overhang',
+    name: words('Overhang', 'Überstand'),
+    unit: 'mm',
+    allowed: lengths(0, 200, words('beyond the finished outer face', 'über die fertige Außenfläche')),
+    of: it => it.overhang_mm,
+    with: (it, overhang_mm) => ({ ...it, overhang_mm }),
+  },
+  {
+    id: 'sill.upstand',
+    name: words('Upstand at the frame', 'Aufkantung am Rahmen'),
+    unit: 'mm',
+    allowed: lengths(0, 80, words('height against the frame', 'Höhe am Rahmen')),
+    of: it => it.upstand_mm,
+    with: (it, upstand_mm) => ({ ...it, upstand_mm }),
+  },
+  {
+    id: 'sill.thickness',
+    name: words('Sheet thickness', 'Blechdicke'),
+    unit: 'mm',
+    allowed: lengths(0.5, 60, words('of the outside sill', 'der äußeren Fensterbank')),
+    of: it => it.thickness_mm,
+    with: (it, thickness_mm) => ({ ...it, thickness_mm }),
+  },
+  {
+    id: 'sill.end-dam',
+    name: words('End dam', 'Seitliche Aufkantung'),
+    unit: 'mm',
+    allowed: lengths(0, 80, words('height at the ends', 'Höhe an den Enden')),
+    of: it => it.endDam_mm,
+    with: (it, endDam_mm) => ({ ...it, endDam_mm }),
+  },
+  {
+    id: 'sill.end-gap',
+    name: words('Gap at the ends', 'Fuge an den Enden'),
+    unit: 'mm',
+    allowed: lengths(0, 40, words('between end dam and render', 'zwischen Aufkantung und Putz')),
+    of: it => it.endGap_mm,
+    with: (it, endGap_mm) => ({ ...it, endGap_mm }),
+  },
+]
+
+export const sillFields: readonly Field<number>[] = values.map(value =>
+  numberField({
+    id: value.id,
+    name: value.name,
+    of: 'sill',
+    unit: value.unit,
+    read: (project, part) => {
+      const found = sillOf(project, part)
+      return found && value.of(found.sill)
+    },
+    allowed: () => value.allowed,
+    write: (project, part, to) => {
+      const found = sillOf(project, part)
+      if (found === undefined || to === undefined) return project
+      return withOpening(project, found.opening, it => ({ ...it, sill: value.with(found.sill, to) }))
+    },
+  }),
+)
