@@ -61,8 +61,9 @@ export const indicators = (system: System, field: Field, scratch: IndicatorWork)
   }
   for (let v = 0; v < mesh.vertices; v++) {
     if (!system.contact[v]) continue
+    // Its own share is infinite and told elsewhere; the mesh is to close in on it all the same.
     total -= atVertex[v]!
-    atVertex[v] = 0
+    atVertex[v] = Infinity
   }
   return { atVertex, total: Math.max(0, total) }
 }

@@ -1,5 +1,6 @@
 import { type Result, ok, refused } from '../units'
 import { words } from '../words'
+import type { Point } from '../geometry'
 import { factorPattern, factorise } from './algebra/factor'
 import type { Factor } from './algebra/factor'
 import { nestedDissection } from './algebra/ordering'
@@ -9,7 +10,8 @@ import { type Indicators, indicatorWorkFor, indicators } from './estimate'
 import { fixedTriangulation } from './mesh/fixed-triangulation'
 import { type Mesh, meshOf } from './mesh/mesh'
 import { type OutlineGraph, outlineGraph } from './mesh/outline-graph'
-import { type Grading, refine } from './mesh/refine'
+import { type Grading, mostVertices, refine } from './mesh/refine'
+import { pointContacts } from './mesh/point-contact'
 import { finerSizes, firstSizes } from './mesh/sizes'
 import { type Field, type Iteration, iterationFor, solve } from './solve'
 
@@ -26,8 +28,10 @@ export type Solution = {
   readonly iterations: number
   /** What the films turn over, W·K per m: the flow times the difference where there are two temperatures. */
   readonly power: number
-  /** Estimated share of the power by which the field is off, always upwards; infinite where the flow itself is. */
+  /** Estimated share of the power by which the field is off, always upwards; infinite where a place is unsettled. */
   readonly errorShare: number
+  /** Places that no mesh settles: fixed temperatures that differ meet there, or good conductors touch in a point alone. */
+  readonly unsettled_mm: readonly Point[]
 }
 
 /** How good a solution has to be. */
@@ -50,9 +54,6 @@ const caution = 2.4
 /** The first field only steers the mesh: its iteration stops when a step gains this share of the power. Ours, measured. */
 const firstTolerance = 1e-3
 
-/** A guard: no usual section comes near it; a field on so many is given with the error it has. Ours. */
-const mostVertices = 30_000
-
 /** Later fields are iterated until a step gains less than this share of the power. Ours. */
 const tolerance = 3e-6
 
@@ -72,24 +73,40 @@ export const solveCase = (it: HeatCase, accuracy: Accuracy = usualAccuracy): Res
   const adrift = bodiesAdrift(graph.value, it)
   if (adrift.length > 0) return refused({ at: adrift.join(', '), say: noSurface })
   const properties = propertiesOf(it)
+  const touching_mm = pointContacts(net, graph.value, properties)
   firstSizes(net, graph.value, grading)
   refine(net, graph.value, grading)
   let level = solveOn(meshOf(net), graph.value, properties, firstTolerance)
+  // Where fixed temperatures meet, the power is mostly that of the corner: elsewhere a small share of it already shows.
+  const wanted = level.system.contact.includes(1) ? accuracy.share / 50 : accuracy.share
   // What one vertex may contribute. About this many vertices share the error of a usual section.
-  let due = accuracy.share / 2160
+  let due = wanted / 2400
   for (let round = 0; ; round++) {
     const share = shareOf(level)
-    const isGood = round > 0 && share <= accuracy.share
-    // Where fixed temperatures meet, the flow is infinite and no round brings it nearer.
-    const rounds = level.system.contact.includes(1) ? Math.min(3, accuracy.rounds) : accuracy.rounds
-    if (isGood || round >= rounds || net.vertices > mostVertices || !(level.power > 0))
-      return ok(solutionOf(it, graph.value, properties, level))
-    if (round > 0) due *= Math.min(0.7, (accuracy.share / share) ** 1.5)
+    const isGood = round > 0 && share <= wanted
+    const unsettled_mm = [...touching_mm, ...contacts_mm(level.system)]
+    if (isGood || round >= accuracy.rounds || net.vertices >= mostVertices || !(level.power > 0))
+      return ok(solutionOf(it, graph.value, properties, level, unsettled_mm))
+    if (round > 0) due *= tightening(level, due, wanted)
     finerSizes(net, level.system.mesh, level.indicators, due * level.power, grading)
     refine(net, graph.value, grading)
     level = solveOn(meshOf(net), graph.value, properties, tolerance)
   }
 }
+
+/**
+ * How much less a vertex may contribute in the next round. Where a few corners hold most of the error, nothing: they are
+ * over their due and will be refined again. Where it is spread, as much as is missing.
+ */
+const tightening = ({ indicators, power }: Level, due: number, share: number): number => {
+  let spread = 0
+  for (const it of indicators.atVertex) spread += Math.min(it, due * power)
+  return Math.min(1, Math.max(0.1, (0.7 * share * power) / (caution * spread)))
+}
+
+/** Corners where fixed temperatures that differ meet. */
+const contacts_mm = ({ mesh, contact }: System): readonly Point[] =>
+  [...contact.keys()].filter(v => contact[v] === 1).map((v): Point => [mesh.x[v]!, mesh.y[v]!])
 
 type Level = {
   readonly system: System
@@ -127,7 +144,13 @@ const solveOn = (mesh: Mesh, graph: OutlineGraph, properties: Properties, tolera
   }
 }
 
-const solutionOf = (it: HeatCase, graph: OutlineGraph, properties: Properties, level: Level): Solution => ({
+const solutionOf = (
+  it: HeatCase,
+  graph: OutlineGraph,
+  properties: Properties,
+  level: Level,
+  unsettled_mm: readonly Point[],
+): Solution => ({
   case: it,
   graph,
   mesh: level.system.mesh,
@@ -138,7 +161,8 @@ const solutionOf = (it: HeatCase, graph: OutlineGraph, properties: Properties, l
   iteration: level.iteration,
   iterations: level.iterations,
   power: level.power,
-  errorShare: level.system.contact.includes(1) ? Infinity : shareOf(level),
+  errorShare: unsettled_mm.length > 0 ? Infinity : shareOf(level),
+  unsettled_mm,
 })
 
 /** Bodies from which no way leads to a surface: their temperature is anybody's guess. */

@@ -200,18 +200,51 @@ const nameEdges = (
   }
 }
 
-const packed = ({ x, y }: Nodes, edges: readonly GraphEdge[]): OutlineGraph => ({
-  vertices: x.length,
-  x: Float64Array.from(x),
-  y: Float64Array.from(y),
-  segments: edges.length,
-  from: Int32Array.from(edges, it => it.from),
-  to: Int32Array.from(edges, it => it.to),
-  left: Int32Array.from(edges, it => it.left),
-  right: Int32Array.from(edges, it => it.right),
-  surface: Int32Array.from(edges, it => it.surface),
-  foil_W_K: Float64Array.from(edges, it => it.foil_W_K),
-})
+/**
+ * Puts the graph into an order of its own, so that the mesh does not depend on the order of the parts: nodes along a
+ * curve that keeps neighbours together (which also makes their search short), edges by their ends.
+ */
+const packed = ({ x, y }: Nodes, edges: readonly GraphEdge[]): OutlineGraph => {
+  const [left, bottom] = [Math.min(...x), Math.min(...y)]
+  const step = (Math.max(Math.max(...x) - left, Math.max(...y) - bottom) || 1) / 65535
+  const place = x.map((px, v) => interleaved((px - left) / step, ((y[v] ?? 0) - bottom) / step))
+  const order = x
+    .map((_, v) => v)
+    .sort(
+      (a, b) => (place[a] ?? 0) - (place[b] ?? 0) || (x[a] ?? 0) - (x[b] ?? 0) || (y[a] ?? 0) - (y[b] ?? 0),
+    )
+  const number = new Int32Array(x.length)
+  order.forEach((v, i) => (number[v] = i))
+  const sorted = edges
+    .map((it): GraphEdge => {
+      const [from, to] = [number[it.from] ?? 0, number[it.to] ?? 0]
+      return from < to ? { ...it, from, to } : { ...it, from: to, to: from, left: it.right, right: it.left }
+    })
+    .sort((a, b) => a.from - b.from || a.to - b.to)
+  return {
+    vertices: x.length,
+    x: Float64Array.from(order, v => x[v] ?? 0),
+    y: Float64Array.from(order, v => y[v] ?? 0),
+    segments: sorted.length,
+    from: Int32Array.from(sorted, it => it.from),
+    to: Int32Array.from(sorted, it => it.to),
+    left: Int32Array.from(sorted, it => it.left),
+    right: Int32Array.from(sorted, it => it.right),
+    surface: Int32Array.from(sorted, it => it.surface),
+    foil_W_K: Float64Array.from(sorted, it => it.foil_W_K),
+  }
+}
+
+/** Interleaves the bits of two numbers of 16 bits (Morton 1966). */
+const interleaved = (a: number, b: number): number => spread(a) + 2 * spread(b)
+
+const spread = (value: number): number => {
+  let v = value & 0xffff
+  v = (v | (v << 8)) & 0x00ff00ff
+  v = (v | (v << 4)) & 0x0f0f0f0f
+  v = (v | (v << 2)) & 0x33333333
+  return (v | (v << 1)) & 0x55555555
+}
 
 const said = ([x, y]: Point): string => `(${x}, ${y})`
 

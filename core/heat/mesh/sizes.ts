@@ -62,7 +62,7 @@ export const finerSizes = (
     if (!(ratio < 1)) continue
     const o = mesh.origin[v]!
     const shrink = Math.pow(ratio, onSegment[o] === -2 ? cornerPower : smoothPower)
-    const wanted = (length[v]! / count[v]!) * Math.max(leastShrink, shrink)
+    const wanted = Math.max(least_mm, (length[v]! / count[v]!) * Math.max(leastShrink, shrink))
     if (wanted < size_mm[o]!) size_mm[o] = wanted
   }
   limitGrowth(scratch, grading)
@@ -73,6 +73,9 @@ const smoothPower = 0.2
 
 /** No edge shrinks more in one round: the indicator of a coarse mesh is not to be trusted further. Ours. */
 const leastShrink = 0.01
+
+/** Below this nothing is a window any more: a tenth of the grid on which outlines lie. Ours. */
+const least_mm = 1e-5
 
 /** Lets sizes grow no faster than the grading from vertex to vertex along the edges that are there. */
 const limitGrowth = ({ x, y, size_mm, from, body, triangles }: Triangulation, { growth }: Grading): void => {
