@@ -1,4 +1,4 @@
-import type { Layer, Look } from '../../drawing'
+import type { Look } from '../../drawing'
 import type { Id, Point } from '../../geometry'
 import type { Version } from './lettering'
 import type { Handle, Tag, Tags } from './tags'
@@ -65,6 +65,7 @@ export const addSpace = (draft: Draft, name: string, kind: Space['kind']): Space
 export type Own = {
   readonly colour?: Tags
   readonly weight?: number
+  readonly linetype?: string
   readonly linetypeScale?: number
   readonly reactor?: Handle
   readonly handle?: Handle
@@ -95,6 +96,7 @@ export const add = (
     [100, 'AcDbEntity'],
     ...some(space.kind === 'paper' && [67, 1]),
     [8, on.layer],
+    ...some(own.linetype !== undefined && [6, own.linetype]),
     ...(own.colour ?? []),
     ...some(own.linetypeScale !== undefined && [48, own.linetypeScale]),
     ...some(own.weight !== undefined && [370, own.weight]),
@@ -117,6 +119,3 @@ const partData = (draft: Draft, part: Id | undefined): Tags => {
     ...(material === undefined ? [] : ([[1000, `material=${material}`.slice(0, 200)]] as const)),
   ]
 }
-
-/** The place of a layer in the order of painting. */
-export type RankOf = (layer: Layer) => number

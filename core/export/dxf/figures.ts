@@ -2,7 +2,7 @@ import { type Ink, type Letters, printable, textWidth_mm } from '../../drawing'
 import type { Layer, Pen } from '../../drawing'
 import type { Point } from '../../geometry'
 import { add, type Own, type Place } from './draft'
-import { fillLayer, type On, ownColour, penLayer } from './layers'
+import { fillLayer, type On, ownColour, penLayer, weightOf } from './layers'
 import { plainWords } from './lettering'
 import { flatPoint, point, type Tags } from './tags'
 
@@ -43,8 +43,16 @@ export const drawInk = (place: Place, ink: Ink, layer: Layer, pen: Pen): void =>
 }
 
 /** Ink may be finer than its pen: ticks along a membrane are half as wide as it, and not dashed. */
-const strokeLayer = (place: Place, ink: Extract<Ink, { kind: 'stroke' | 'rings' }>, layer: Layer): On =>
-  penLayer(place.draft, layer, ink.pen, place.scale)
+const strokeLayer = (place: Place, ink: Extract<Ink, { kind: 'stroke' | 'rings' }>, layer: Layer): On => {
+  const on = penLayer(place.draft, layer, ink.pen, place.scale)
+  const row = place.draft.layers.get(on.layer)
+  const weight = weightOf(ink.width_mm)
+  const full = ink.dash_mm.length === 0 && row?.linetype !== 'Continuous'
+  return {
+    ...on,
+    own: { ...on.own, ...(weight !== row?.weight && { weight }), ...(full && { linetype: 'Continuous' }) },
+  }
+}
 
 /** Flat coordinates as points of a space. */
 export const pointsOf = (flat: readonly number[], place: Place): Point[] => {
@@ -123,12 +131,7 @@ export const twiceArea = (loop: readonly Point[]): number =>
   }, 0)
 
 /** An area filled with a colour. */
-export const solid = (
-  place: Place,
-  loops: readonly (readonly Point[])[],
-  colour: string,
-  on: On,
-): void => {
+export const solid = (place: Place, loops: readonly (readonly Point[])[], colour: string, on: On): void => {
   const drawn = loops.filter(it => it.length > 2)
   if (drawn.length === 0) return
   add(place, 'HATCH', { ...on, own: { ...on.own, colour: ownColour(place.draft, colour) } }, [

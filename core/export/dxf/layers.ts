@@ -40,13 +40,23 @@ const special = {
 } as const
 
 /** Outlines of all cut regions, for measuring: not shown and not plotted, as the visible outlines are beside them. */
-export const regionLayer = (draft: Draft): On => ({ ...specialLayer(draft, 'regions'), rank: rankOf('fabric') })
+export const regionLayer = (draft: Draft): On => ({
+  ...specialLayer(draft, 'regions'),
+  rank: rankOf('fabric'),
+})
 
 export const viewportLayer = (draft: Draft): On => ({ ...specialLayer(draft, 'viewports'), rank: -1 })
 
 const specialLayer = (draft: Draft, which: keyof typeof special): Pick<On, 'layer' | 'own'> => {
   const { name, plots, isOff } = special[which]
-  rowOf(draft, name, () => ({ colour: '#ADADAD', weight: 13, linetype: 'Continuous', run_mm: 0, plots, isOff }))
+  rowOf(draft, name, () => ({
+    colour: '#ADADAD',
+    weight: 13,
+    linetype: 'Continuous',
+    run_mm: 0,
+    plots,
+    isOff,
+  }))
   return { layer: name, own: {} }
 }
 

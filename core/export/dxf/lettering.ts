@@ -29,7 +29,10 @@ export const escapedForCodePage = (words: string): string => {
   let out = ''
   for (let at = 0; at < words.length; at++) {
     const code = words.charCodeAt(at)
-    out += byteOf(code) === undefined ? `\\U+${code.toString(16).toUpperCase().padStart(4, '0')}` : words.charAt(at)
+    out +=
+      byteOf(code) === undefined
+        ? `\\U+${code.toString(16).toUpperCase().padStart(4, '0')}`
+        : words.charAt(at)
   }
   return out
 }

@@ -23,7 +23,11 @@ type Size = Extract<ViewMark, { kind: 'dimension' }>
  */
 export const drawSize = (place: Place, size: Size, inks: readonly Ink[]): void => {
   const { draft, scale } = place
-  const block = addSpace(draft, `*D${draft.blocks.filter(it => it.name.startsWith('*D')).length + 1}`, 'block')
+  const block = addSpace(
+    draft,
+    `*D${draft.blocks.filter(it => it.name.startsWith('*D')).length + 1}`,
+    'block',
+  )
   for (const ink of inks) drawInk({ ...place, space: block }, ink, size.layer, 'text')
   const [from, to] = [place.at(size.from), place.at(size.to)]
   const span = Math.hypot(to[0] - from[0], to[1] - from[1])

@@ -14,8 +14,12 @@ export const drawSymbol = (place: Place, mark: SymbolMark): void => {
   const { draft } = place
   const symbol = symbols.find(it => it.name === mark.name)
   if (symbol === undefined) throw new Error(`no symbol is named "${mark.name}"`)
-  const count = draft.blocks.filter(it => it.name.startsWith(nameOf(mark))).length
-  const block = addSpace(draft, `${nameOf(mark)}${count === 0 ? '' : `-${count + 1}`}`, 'block')
+  const alike = draft.blocks.filter(it => it.name === nameOf(mark) || it.name.startsWith(`${nameOf(mark)}-`))
+  if (alike[0] && Object.keys(mark.values).length === 0) {
+    insert(place, mark, { block: alike[0], attributes: [] })
+    return
+  }
+  const block = addSpace(draft, `${nameOf(mark)}${alike.length === 0 ? '' : `-${alike.length + 1}`}`, 'block')
   const inside: Place = { draft, space: block, scale: 1, at: it => it }
   const left = new Map(Object.entries(mark.values).filter(([, value]) => printable(value).trim() !== ''))
   const shown: Attribute[] = []
@@ -39,7 +43,7 @@ export const drawSymbol = (place: Place, mark: SymbolMark): void => {
   insert(place, mark, { block, attributes: [...shown, ...hidden] })
 }
 
-const nameOf = (mark: SymbolMark): string => `JW-${mark.name}`.toUpperCase()
+const nameOf = (mark: SymbolMark): string => `JW-${mark.layer}-${mark.name}`.toUpperCase()
 
 type Attribute = {
   readonly key: string
@@ -50,7 +54,10 @@ type Attribute = {
 }
 
 const lettersOf = (
-  mark: Pick<Extract<ViewMark, { kind: 'text' }>, 'at' | 'words' | 'height_mm' | 'turn_deg' | 'anchor' | 'bold'>,
+  mark: Pick<
+    Extract<ViewMark, { kind: 'text' }>,
+    'at' | 'words' | 'height_mm' | 'turn_deg' | 'anchor' | 'bold'
+  >,
 ): Letters => ({
   kind: 'letters',
   at: mark.at,
