@@ -28,10 +28,11 @@ type Runnable = {
 }
 
 /** Every value comes out as published, and with its spoiled input it does not. */
-export const publishedValues = (about: string, cases: readonly Runnable[]): void =>
+export const publishedValues = (about: string, cases: readonly Runnable[]): void => {
   describe(about, () => {
     test.each(cases)('$says', ({ miss, within }) => expect(miss).toBeLessThanOrEqual(within))
     test.each(cases)('a spoiled input would be seen: $says', ({ spoiledMiss, within }) =>
       expect(spoiledMiss).toBeGreaterThan(within),
     )
   })
+}

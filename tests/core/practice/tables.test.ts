@@ -18,10 +18,13 @@ const leastJoints: readonly [FrameMaterial, RevealForm, readonly (number | undef
   ['aluminium', 'inner-rebate', [10, 15, 15]],
   ['timber', 'inner-rebate', [10, 10, 10]],
 ]
-const ends_mm = { butt: [1500, 2500, 3500, 4500], 'inner-rebate': [2500, 3500, 4500] } as const
+const ends_mm: Partial<Record<RevealForm, readonly number[]>> = {
+  butt: [1500, 2500, 3500, 4500],
+  'inner-rebate': [2500, 3500, 4500],
+}
 
 const cells = leastJoints.flatMap(([frame, reveal, least]) =>
-  least.map((least_mm, at) => ({ frame, reveal, upTo_mm: ends_mm[reveal][at] ?? 0, least_mm })),
+  least.map((least_mm, at) => ({ frame, reveal, upTo_mm: ends_mm[reveal]?.[at] ?? 0, least_mm })),
 )
 const leastAt = (given: LimitShapes['least-joint']['given']) =>
   lookUp(de, 'least-joint', given)?.then.least_mm
