@@ -43,9 +43,21 @@ export const paintedParts = (
   const joint = jointParts(layout)
   const foot = sillParts(layout)
   return {
-    parts: [...wallParts(layout), ...foot.parts, ...elementParts(layout), ...joint.parts],
+    parts: grownTogether([...wallParts(layout), ...foot.parts, ...elementParts(layout), ...joint.parts]),
     lines: [...joint.lines, ...foot.lines],
   }
+}
+
+/** Outlines of one part and one filling grow together where they meet: they carry the very same label. */
+const grownTogether = (parts: readonly PaintedPart[]): readonly PaintedPart[] => {
+  const labels = new Map<string, Coat>()
+  return parts.map(({ outline, label }) => {
+    const { part, name, fill, of } = label
+    const key = [part, name, of, fill.kind === 'air' ? fill.vented : fill.material].join(' ')
+    const first = labels.get(key) ?? label
+    labels.set(key, first)
+    return { outline, label: first }
+  })
 }
 
 /** Air that is enclosed and belongs to nothing else is a gap of the element. */
