@@ -1,0 +1,1 @@
+export { openFile, projectText } from './open-file'
