@@ -115,6 +115,7 @@ export const say = {
   source: words('Source', 'Quelle'),
   restsOn: words('Rests on assumed values:', 'Beruht auf Annahmen:'),
   missing: words('missing: {0}', 'fehlt: {0}'),
+  isMissing: words('missing', 'fehlt'),
   handOver: words('Hand over:', 'Zu übergeben:'),
   onSite: words('On site:', 'Am Bau:'),
   notApplying: words('Rules that do not apply', 'Regeln, die entfallen'),

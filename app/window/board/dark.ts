@@ -5,7 +5,9 @@
 export const onDark = (hex: string): string => {
   const [h, s, l] = toHsl(hex)
   if (l < 0.45) return fromHsl(h, Math.min(s, 0.1), 0.72)
-  return fromHsl(h, Math.min(0.36, s * 0.42), l > 0.985 ? 0.1 : 0.165)
+  // White is the paper itself.
+  if (l > 0.985) return '#121618'
+  return fromHsl(h, Math.min(0.36, s * 0.42), 0.165)
 }
 
 const toHsl = (hex: string): readonly [number, number, number] => {

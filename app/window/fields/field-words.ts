@@ -7,7 +7,7 @@ export type Piece = { readonly text: string; readonly isLow: boolean }
 /** A name with its symbols: `s_d` has its d below the line. */
 export const writeName = (name: string): readonly Piece[] =>
   name
-    .split(/(_\w+)/)
+    .split(/(_[a-z]+)/i)
     .filter(Boolean)
     .map(text => (text.startsWith('_') ? { text: text.slice(1), isLow: true } : { text, isLow: false }))
 

@@ -24,9 +24,12 @@ export const partRows = (
     verdict: worst(
       report.findings.filter(it => it.where.part === part.id && it.where.side === side).map(it => it.verdict),
     ),
-    isAssumed: fieldsOf(project, part.id).some(
-      field => known(project, { field: field.id, part: part.id })?.basis === 'assumed',
-    ),
+    // What is shown of a frame is its profile; that its movement is assumed shows in its fields.
+    isAssumed:
+      part.kind !== 'frame' &&
+      fieldsOf(project, part.id).some(
+        field => known(project, { field: field.id, part: part.id })?.basis === 'assumed',
+      ),
     plane: sealOf(project, part.id)?.seal.plane,
   }))
 

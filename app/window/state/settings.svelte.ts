@@ -28,7 +28,8 @@ export const newSettings = (page: Window): Settings => {
   let systemIsDark = $state(wish.matches)
   wish.addEventListener('change', () => (systemIsDark = wish.matches))
   const isDark = $derived(liking.theme === 'dark' || (liking.theme === 'system' && systemIsDark))
-  $effect(() => {
+  // Before anything is painted: the board reads its colours from the theme in use.
+  $effect.pre(() => {
     page.document.documentElement.dataset['theme'] = isDark ? 'dark' : 'light'
     page.document.documentElement.lang = liking.language
     page.localStorage.setItem(place, JSON.stringify(liking))

@@ -1,7 +1,14 @@
 import { type FieldAt, fieldOf, type Project } from '../../../core/detail'
 import { type Finding, verdicts, type Verdict } from '../../../core/rules'
 import { source, trustName } from '../../../core/sources'
-import { decimalsThatTell, exactly, writeCompared, writeQuantity } from '../../../core/units'
+import {
+  decimalsThatTell,
+  exactly,
+  type Unit,
+  writeCompared,
+  writeNumber,
+  writeQuantity,
+} from '../../../core/units'
 import { filled, type Language, listed, same, type Words } from '../../../core/words'
 import { capital } from '../capital'
 import { say } from '../window-words'
@@ -54,20 +61,21 @@ export const writeVerdict = (it: Finding, language: Language): WrittenVerdict =>
       }
     }
     case 'presence': {
-      const there = compared.there.length === 0 ? say.nothing : listed(compared.there)
-      const all = listed([...compared.there, ...compared.missing])
+      const { there, missing } = compared
+      const gap = filled(say.missing, listed(missing))[language]
       return {
-        actual: there[language],
-        required: all[language],
-        margin:
-          compared.missing.length === 0 ? undefined : filled(say.missing, listed(compared.missing))[language],
+        actual: missing.length > 0 ? gap : listed(there)[language],
+        required: '',
+        margin: undefined,
         short: word,
       }
     }
   }
 }
 
-const signed = (margin: string): string => (/^[−\-0]/.test(margin) ? margin : `+${margin}`)
+/** A margin inside its limit has a plus; nothing and what is short have none. */
+const signed = (margin: string): string =>
+  /^(?:−|0(?:[.,]0+)?(?![\d.,]))/.test(margin) ? margin : `+${margin}`
 
 /** The name of a value that is missing or assumed. */
 export const nameOfField = ({ field }: FieldAt): Words => fieldOf(field)?.name ?? same(field)
@@ -87,12 +95,20 @@ export const writeRests = (project: Project, it: Finding, language: Language): r
 /** The lines of a sum, all with as many decimals as tell them apart. */
 export const writeSum = (it: Finding, language: Language) =>
   it.sum.map(term => ({
-    number: `${term.sign === '' || term.sign === '=' ? '' : `${term.sign} `}${writeQuantity(term.value, term.unit, language, decimalsThatTell(exactly(term.value), { unit: term.unit })).replace(/\s\S*$/, '')}`,
+    number: `${term.sign === '' || term.sign === '=' ? '' : `${term.sign} `}${writeTerm(term.value, term.unit, language)}`,
     unit: term.unit,
     isTotal: term.sign === '=',
     says: term.says[language],
     basis: term.basis,
   }))
+
+/** Millimetres are what everybody reads; every other unit stands behind its number. */
+const writeTerm = (value: number, unit: Unit, language: Language): string => {
+  const decimals = decimalsThatTell(exactly(value), { unit })
+  return unit === 'mm'
+    ? writeNumber(value, language, decimals)
+    : writeQuantity(value, unit, language, decimals)
+}
 
 /** Who says so, where, and how far it can be trusted. */
 export const writeSource = (it: Finding, language: Language): string | undefined => {
