@@ -15,4 +15,4 @@ export type {
 } from './limit'
 export { lookUp } from './look-up'
 export { practiceOf } from './practice-of'
-export { ownRow } from './own-row'
+export { limitKeys, ownRow } from './own-row'

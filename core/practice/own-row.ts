@@ -49,12 +49,12 @@ const ofLimit = <K extends LimitKey>(limit: K) => {
   })
 }
 
-// The keys of the table are the limits.
-const limits = Object.keys(thens) as LimitKey[]
+/** Every limit that exists. The keys of the table are the limits; `Object.keys` forgets it. */
+export const limitKeys = Object.keys(thens) as LimitKey[]
 
 /** The schema of a row that an office states, with its note. */
 export const ownRow: z.ZodType<OwnRow> = z.unknown().transform((raw, context): OwnRow => {
-  const named = z.looseObject({ limit: z.enum(limits) }).safeParse(raw)
+  const named = z.looseObject({ limit: z.enum(limitKeys) }).safeParse(raw)
   const found = named.success ? ofLimit(named.data.limit).safeParse(raw) : named
   // A row that its limit's schema has accepted is a row of that limit.
   if (found.success) return found.data as OwnRow

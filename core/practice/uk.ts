@@ -38,11 +38,11 @@ export const uk: Practice = {
       {
         when: { width_mm: { above: 5 } },
         then: { share_pct: { min: 115, max: 135 } },
-        cite: cite('warranty-gaps', 'ours'),
+        cite: cite('convention', 'ours'),
         ifBroken: 'advice',
         last: {
           then: { share_pct: { min: 110, max: 150 } },
-          cite: cite('warranty-gaps', 'ours'),
+          cite: cite('convention', 'ours'),
           ifBroken: 'not-met',
         },
       },
