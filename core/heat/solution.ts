@@ -6,7 +6,7 @@ import type { Factor } from './algebra/factor'
 import { nestedDissection } from './algebra/ordering'
 import { type Properties, type System, assemble, markContacts, propertiesOf, systemOf } from './assemble'
 import type { HeatCase } from './case'
-import { type Indicators, indicatorWorkFor, indicators } from './estimate'
+import { type IndicatorWork, type Indicators, indicatorWorkFor, indicators } from './estimate'
 import { fixedTriangulation } from './mesh/fixed-triangulation'
 import { type Mesh, meshOf } from './mesh/mesh'
 import { type OutlineGraph, outlineGraph } from './mesh/outline-graph'
@@ -119,7 +119,7 @@ type Level = {
   readonly indicators: Indicators
 }
 
-const shareOf = ({ indicators, gain, power }: Level): number =>
+const shareOf = ({ indicators, gain, power }: Pick<Level, 'indicators' | 'gain' | 'power'>): number =>
   power > 0 ? (caution * (indicators.total + gain)) / power : 0
 
 /** One mesh, solved from nothing. */
@@ -182,3 +182,12 @@ const noSurface = words(
   'no surface with a film is reached from here, so its temperature is not determined',
   'von hier führt kein Weg zu einer Oberfläche mit Wärmeübergang, die Temperatur ist unbestimmt',
 )
+
+/** Solves the equations again after their numbers were renewed, from the field that is there. */
+export const resolve = (it: Solution, scratch: IndicatorWork): Solution => {
+  const solved = solve(it, { field: it.field, iteration: it.iteration }, tolerance)
+  const found = indicators(it.system, it.field, scratch)
+  const level = { indicators: found, gain: solved.gain, power: solved.power }
+  const errorShare = it.unsettled_mm.length > 0 ? Infinity : shareOf(level)
+  return { ...it, iterations: solved.iterations, power: solved.power, errorShare }
+}

@@ -17,6 +17,8 @@ export type Mesh = {
   readonly edgeTo: Int32Array
   /** Segment of the outlines that an edge is part of, -1 for a free edge. */
   readonly segmentOf: Int32Array
+  /** Segment that a vertex lies inside of; negative for corners of outlines and free vertices. */
+  readonly inSegment: Int32Array
   /** Vertex of the triangulation that a vertex was, so that a finer mesh can follow. */
   readonly origin: Int32Array
 }
@@ -79,6 +81,7 @@ export const meshOf = (net: Triangulation): Mesh => {
     edgeFrom: edgeFrom.subarray(0, edges),
     edgeTo: edgeTo.subarray(0, edges),
     segmentOf: segmentOf.subarray(0, edges),
+    inSegment: Int32Array.from(origin.subarray(0, vertices), v => net.onSegment[v]!),
     origin: origin.subarray(0, vertices),
   }
 }
