@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { samples } from '../../../core/detail'
-import { type LimitKey, practice, type Practice, practiceOf, type Row } from '../../../core/practice'
+import { type LimitKey, type Practice, practiceOf, type Row } from '../../../core/practice'
 import { check, type Finding, marginOfFinding, rules, verdicts, worstFirst } from '../../../core/rules'
 import type { AnySeal } from '../../../core/seals'
 import { assumed, specified } from '../../../core/units'
@@ -311,11 +311,9 @@ describe('a limit changed in the data of a practice changes its own verdict and 
   })
 })
 
-test('silence does not grow: as many rules apply to the samples as ever', () => {
-  const applying = samples.map(({ file, project }) => {
-    const { findings } = check(project)
-    return [file, new Set(findings.map(it => it.rule)).size]
-  })
-  expect(Object.fromEntries(applying)).toEqual({ 'right-jamb': 3, 'foam-only': 2, 'tight-outside': 8 })
-  expect(practice('DE')).toBeDefined()
+// A count may grow with a new rule, never shrink: a rule that fell silent would go unnoticed.
+const least: Readonly<Record<string, number>> = { 'right-jamb': 3, 'foam-only': 2, 'tight-outside': 8 }
+test.each(samples)('silence does not grow: rules that apply to $file', ({ file, project }) => {
+  const applying = new Set(check(project).findings.map(it => it.rule)).size
+  expect(applying).toBeGreaterThanOrEqual(least[file] ?? 1)
 })
