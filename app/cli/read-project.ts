@@ -6,7 +6,10 @@ import { type Words, filled, words } from '../../core/words'
 /** Larger files are not read at all: no project comes near. *Ours*: twice what a project may have. */
 const mostBytes = 64 * 1024 * 1024
 
-/** Opens a project file. Whatever lies at the path, the answer is a project or every problem, never a throw. */
+/**
+ * Opens a project file, or a PDF or SVG sheet that carries its project. Whatever lies at the path, the answer is a
+ * project or every problem, never a throw.
+ */
 export const readProject = async (path: string): Promise<Result<Opened>> => {
   const found = await stat(path).catch(faultOf)
   if ('code' in found) return wrong(reasons[found.code] ?? filled(unreadable, found.code))
@@ -17,15 +20,20 @@ export const readProject = async (path: string): Promise<Result<Opened>> => {
     return wrong(words('the file is longer than any project', 'die Datei ist länger als jedes Projekt'))
   const bytes = await readFile(path).catch(faultOf)
   if ('code' in bytes) return wrong(reasons[bytes.code] ?? filled(unreadable, bytes.code))
-  const text = textOf(bytes)
-  return text === undefined
-    ? wrong(
-        words(
-          'this is no text: the file is damaged or of another kind',
-          'das ist kein Text: die Datei ist beschädigt oder von anderer Art',
-        ),
-      )
-    : openProject(text)
+  const text = ownText(bytes)
+  // Only a sheet needs what reads sheets, and that weighs more than all the rest.
+  return text === undefined ? (await import('../../core/intake')).openFile(bytes) : openProject(text)
+}
+
+/** The text of a project's own file; nothing where the bytes are something else. */
+const ownText = (bytes: Uint8Array): string | undefined => {
+  if (!/^[\s\xEF\xBB\xBF]*\{/.test(String.fromCharCode(...bytes.subarray(0, 64)))) return undefined
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes)
+  } catch {
+    // The decoder has no other way to say that bytes are no text.
+    return undefined
+  }
 }
 
 /** What the system says of a fault, by its short name. */
@@ -49,12 +57,3 @@ export const reasons: Readonly<Record<string, Words>> = {
 const unreadable = words('it cannot be read ({0})', 'lässt sich nicht lesen ({0})')
 
 const wrong = (say: Words): ReturnType<typeof refused> => refused({ at: 'file', say })
-
-const textOf = (bytes: Uint8Array): string | undefined => {
-  try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(bytes)
-  } catch {
-    // The decoder has no other way to say that bytes are no text.
-    return undefined
-  }
-}

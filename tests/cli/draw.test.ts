@@ -86,3 +86,25 @@ it('an opening may be named', async () => {
   expect(project && openingOf(project, id).id).toBe(id)
   expect((await typed('draw', right, '--to', at('named.svg'), '--opening', id)).code).toBe(0)
 })
+
+describe('a sheet that carries its project', () => {
+  it.each(['svg', 'pdf'])('as %s is checked like the project itself', async format => {
+    const sheet = at(`carries.${format}`)
+    expect((await typed('draw', right, '--to', sheet)).code).toBe(0)
+    const [ofSheet, ofProject] = [await typed('check', sheet), await typed('check', right)]
+    expect(ofSheet.err).toBe('')
+    expect(ofSheet.out.replace(`carries.${format}`, 'right-jamb.jamb')).toBe(ofProject.out)
+  })
+
+  it('is not changed in its place, but gives a project that is', async () => {
+    const sheet = at('carries.svg')
+    await typed('draw', right, '--to', sheet)
+    const before = readFileSync(sheet)
+    const { code, err } = await typed('set', sheet, 'joint.planned', '15')
+    expect(code).toBe(2)
+    expect(err).toMatch(/not changed in place/)
+    expect(readFileSync(sheet).equals(before)).toBe(true)
+    expect((await typed('set', sheet, 'joint.planned', '15', '--to', at('taken-out.jamb'))).code).toBe(0)
+    expect((await typed('check', at('taken-out.jamb'))).out).toContain('15\u00a0mm planned')
+  })
+})

@@ -47,6 +47,8 @@ export const set: Command = {
     }
     const opened = await readProject(file)
     if (!opened.ok) return refuse(file, opened.problems)
+    const to = typeof chosen['to'] === 'string' ? chosen['to'] : file
+    if (/\.(pdf|svg)$/i.test(to)) return refuse(to, [{ at: '', say: notInSheet }])
     if (opened.value.readOnly) return refuse(file, [{ at: '', say: newer }])
     const { project } = opened.value
     const place = placeOf(project, name, chosen['part'])
@@ -59,10 +61,7 @@ export const set: Command = {
       { kind: 'state', at: { field: field.id, part }, to: specified(read.value.value) },
     ])
     if (!edited.ok) return refuse(name, edited.problems)
-    const written = await writeWhole(
-      typeof chosen['to'] === 'string' ? chosen['to'] : file,
-      saveProject(edited.value),
-    )
+    const written = await writeWhole(to, saveProject(edited.value))
     if (!written.ok) return refuse('', written.problems)
     io.out(`${part}: ${field.name[language]} ${writeQuantity(read.value.value, field.unit, language)}\n`)
     return 0
@@ -99,6 +98,10 @@ const partsWith = (project: Project, field: Field<number>): readonly Id[] => {
 const newer = words(
   'a newer program wrote this file; it can only be read',
   'ein neueres Programm hat diese Datei geschrieben; sie lässt sich nur lesen',
+)
+const notInSheet = words(
+  'a sheet is not changed in place: name a project file with --to',
+  'ein Blatt wird nicht an seiner Stelle geändert: mit --to eine Projektdatei nennen',
 )
 const noField = words('there is no such value; there are {0}', 'diesen Wert gibt es nicht; es gibt {0}')
 const noPart = words('no part of this project has this value', 'kein Teil dieses Projekts hat diesen Wert')
