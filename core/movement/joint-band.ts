@@ -1,11 +1,12 @@
-import type { FieldAt, Frame, Joint, Opening, Project } from '../detail'
+import type { FieldAt, Frame, Joint, Opening, Project, Zone } from '../detail'
 import type { Id } from '../geometry'
 import type { Side } from '../kinds'
 import { frameMovement } from '../practice'
 import type { Band, Basis, Stated, Unit } from '../units'
-import { around, inWords, writeQuantity } from '../units'
+import { inWords, writeQuantity } from '../units'
 import { type Words, words } from '../words'
 import { sideSizes, type SideSizes } from './sizes'
+import { stillBand } from './still-band'
 
 /** One line of a sum, as it would be written by hand: "+ 0.3 mm, 0.5 mm/m × 1.206 m ÷ 2, assumed". */
 export type Term = {
@@ -31,7 +32,8 @@ export type JointBand = {
   /** size of the frame across the joint (width at a jamb, height at head and sill), and of its opening */
   readonly frame_mm: number
   readonly opening_mm: number
-  /** how the narrowest and the widest moving width come about */
+  /** how the narrowest and the widest width come about before anything moves, and with movement */
+  readonly stillSums: { readonly narrowest: readonly Term[]; readonly widest: readonly Term[] }
   readonly narrowestSum: readonly Term[]
   readonly widestSum: readonly Term[]
   /** the assumed values that it rests on */
@@ -46,59 +48,51 @@ export type JointBand = {
  */
 export const jointBand = (project: Project, opening: Id, side: Side, zone: Id): JointBand => {
   const at = place(project, opening, side, zone)
-  const planned = at.joint.planned_mm
-  const tolerance = at.joint.tolerance_mm
   const sizes = sideSizes(project, at.opening, side)
   const movement = movementOf(at.frame, sizes, side)
-  const still_mm = around(planned.value, tolerance.value)
-  const ends = (sign: '+' | '−'): readonly Term[] => {
-    const way = sign === '+' ? 1 : -1
-    return [
-      { sign: '', value: planned.value, unit: 'mm', says: plannedWidth, basis: planned.basis },
-      { sign, value: tolerance.value, unit: 'mm', says: toleranceOf, basis: tolerance.basis },
-      { sign, value: movement.value_mm, unit: 'mm', says: movement.says(), basis: movement.basis },
-      {
-        sign: '=',
-        value: planned.value + way * (tolerance.value + movement.value_mm),
-        unit: 'mm',
-        says: sign === '+' ? widest : narrowest,
-      },
-    ]
-  }
+  const still = stillBand(at.opening, at.joint, side, at.zone, sizes)
+  const { still_mm } = still
+  const moving_mm = { min: still_mm.min - movement.value_mm, max: still_mm.max + movement.value_mm }
+  const moved = (sign: '+' | '−', value: number, says: Words): readonly Term[] => [
+    { sign, value: movement.value_mm, unit: 'mm', says: movement.says(), basis: movement.basis },
+    { sign: '=', value, unit: 'mm', says },
+  ]
   return {
     zone,
-    planned_mm: planned.value,
+    planned_mm: at.joint.planned_mm.value,
     still_mm,
-    moving_mm: { min: still_mm.min - movement.value_mm, max: still_mm.max + movement.value_mm },
+    moving_mm,
     opens_mm: movement.value_mm,
     closes_mm: movement.value_mm,
     frame_mm: sizes.frame.value,
     opening_mm: sizes.opening_mm,
     // Sums are written out only when somebody reads them: most bands are asked for their numbers alone.
+    get stillSums() {
+      return { narrowest: still.narrowest(), widest: still.widest() }
+    },
     get narrowestSum() {
-      return ends('−')
+      return [...still.narrowest(), ...moved('−', moving_mm.min, narrowest)]
     },
     get widestSum() {
-      return ends('+')
+      return [...still.widest(), ...moved('+', moving_mm.max, widest)]
     },
     restsOn: [
-      ...assumedAt(planned, 'joint.planned', at.joint.id),
-      ...assumedAt(tolerance, 'joint.tolerance', at.joint.id),
+      ...still.restsOn,
       ...assumedAt(sizes.frame, sizes.frameField.field, sizes.frameField.part),
       ...movement.restsOn,
     ],
   }
 }
 
-type Place = { readonly opening: Opening; readonly frame: Frame; readonly joint: Joint }
+type Place = { readonly opening: Opening; readonly frame: Frame; readonly joint: Joint; readonly zone: Zone }
 
 const place = (project: Project, openingId: Id, side: Side, zoneId: Id): Place => {
   const opening = project.openings[openingId]
   const zone = opening?.sides[side].find(it => it.id === zoneId)
   const joint = zone && project.joints[zone.joint]
   const frame = opening && project.frames[opening.frame]
-  if (!opening || !joint || !frame) throw new Error(`No joint at ${openingId}, ${side}, ${zoneId}`)
-  return { opening, frame, joint }
+  if (!opening || !zone || !joint || !frame) throw new Error(`No joint at ${openingId}, ${side}, ${zoneId}`)
+  return { opening, frame, joint, zone }
 }
 
 type SideMovement = {
@@ -140,8 +134,6 @@ const tradeMovement = (frame: Frame): Stated<number> => ({
 const assumedAt = (it: Stated<unknown>, field: string, part: Id): readonly FieldAt[] =>
   it.basis === 'assumed' ? [{ field, part }] : []
 
-const plannedWidth = words('planned width', 'geplante Breite')
-const toleranceOf = words('tolerance', 'Toleranz')
 const narrowest = words('narrowest, with movement', 'engste, mit Bewegung')
 const widest = words('widest, with movement', 'breiteste, mit Bewegung')
 const onBlocks = words('stands on its blocks', 'steht auf den Tragklötzen')

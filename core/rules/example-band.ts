@@ -24,6 +24,7 @@ export const exampleBand = ({
   closes_mm: moves_mm,
   frame_mm,
   opening_mm: frame_mm + 2 * planned_mm,
+  stillSums: { narrowest: [], widest: [] },
   narrowestSum: [],
   widestSum: [],
   restsOn: [],

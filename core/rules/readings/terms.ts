@@ -1,11 +1,10 @@
 import type { JointBand, Term } from '../../movement'
 import { words } from '../../words'
 
-/** How the still width at one end of a joint comes about: planned width less or more the tolerance. */
+/** How the still width at one end of a joint comes about: as planned with its tolerance, or as measured. */
 export const stillSum = (band: JointBand, end: 'narrowest' | 'widest'): readonly Term[] => {
-  const terms = (end === 'narrowest' ? band.narrowestSum : band.widestSum).slice(0, 2)
   return [
-    ...terms,
+    ...band.stillSums[end],
     {
       sign: '=',
       value: end === 'narrowest' ? band.still_mm.min : band.still_mm.max,
