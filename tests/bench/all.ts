@@ -1,0 +1,7 @@
+import type { Bench } from './bench'
+import { checkProcess } from './check-process'
+import { dragFrame } from './drag-frame'
+import { openToMarks } from './open-to-marks'
+
+/** Everything that is timed. */
+export const benches: readonly Bench[] = [...openToMarks, ...dragFrame, ...checkProcess]
