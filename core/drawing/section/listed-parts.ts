@@ -44,3 +44,7 @@ const lineOf = (project: Project, part: Id): ListedPart['line'] => {
   }
   return undefined
 }
+
+/** The number of each part at a zone, as sheets and lists print it. */
+export const partNumbers = (project: Project, place: ZonePlace): ReadonlyMap<Id, string> =>
+  new Map(listedParts(project, place).map(it => [it.id, it.number]))

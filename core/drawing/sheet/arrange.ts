@@ -69,8 +69,8 @@ const pad_mm = 3
 /** Between the frame and the outermost chain or label. */
 const side_mm = 2
 const heading_mm = 18
-/** Labels may stand as high as this, beside the heading and below the scale bar. Ours. */
-const labelsBelowTop_mm = 15.5
+/** Labels may stand as high as this: at the right below the scale bar, at the left below the heading. Ours. */
+const labelsBelowTop_mm = { right: 15.5, left: 19.5 }
 /** Least and most width of the words of a label, the way from the picture to the circles, a circle with its gap. Ours. */
 const labels_mm = { least: 31, most: 46, way: 5.5, circle: 6.3 }
 /** Height of the words inside and outside, off the drawing. */
@@ -114,8 +114,8 @@ const arrangedOn = (
   const foot = paper.name === 'A3' ? y0 + Math.max(below, titleBlock_mm[1]) : floor + below
   const tall = y1 - foot - heading_mm - margin.top - margin.bottom - height
   const viewY = foot + margin.bottom + Math.max(0, tall) * lift
-  const top = y1 - labelsBelowTop_mm
-  const low = noteColumn ? viewY + notes_mm + 7 : foot + pad_mm + 2
+  const top = y1 - labelsBelowTop_mm[labelsLeft ? 'left' : 'right']
+  const low = noteColumn ? viewY + notes_mm + 6 : foot + pad_mm + 2
   const pitch_mm = wanted.labelPitch_mm(words)
   const ranges = isUpright
     ? uprightRanges(wanted, scale, [viewX, viewY], height)

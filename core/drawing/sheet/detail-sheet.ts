@@ -101,6 +101,7 @@ export const detailSheet = (
 }
 
 const gap_mm = 4.4
+const besideGap_mm = 1.6
 
 const headings = {
   left: [words('Left jamb', 'Leibung links'), words('horizontal section', 'Horizontalschnitt')],
@@ -191,7 +192,10 @@ const notesTall_mm = (
   language: Language,
 ): number =>
   beside
-    ? notes.reduce((sum, it) => sum + notesHeight_mm(it, width_mm, language), (notes.length - 1) * gap_mm)
+    ? notes.reduce(
+        (sum, it) => sum + notesHeight_mm(it, width_mm, language),
+        (notes.length - 1) * besideGap_mm,
+      )
     : Math.max(...notes.map((it, at) => notesHeight_mm(it, noteWidths(width_mm)[at] ?? width_mm, language)))
 
 const legendMarks = (
@@ -228,7 +232,7 @@ const notesMarks = (on: Arrangement, notes: readonly Notes[], language: Language
   let y = top
   return notes.flatMap(it => {
     const marks = drawNotes(it, [x, y], width_mm, language)
-    y -= notesHeight_mm(it, width_mm, language) + gap_mm
+    y -= notesHeight_mm(it, width_mm, language) + besideGap_mm
     return marks
   })
 }

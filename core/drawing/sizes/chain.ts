@@ -77,7 +77,7 @@ const drawChain = (
         words: word,
         text: frame.textAt(stand.at, stand.raised),
       },
-      ...underline(stand, index, ordered(span), spans.length, frame),
+      ...joining(stand, index, ordered(span), spans.length, frame),
     ]
   })
   return { marks, raised: frame.raisedIsInTheWay && stands.some(it => it.raised) }
@@ -89,27 +89,31 @@ const ordered = <S extends { from: number; to: number }>(span: S): S => ({
   to: Math.max(span.from, span.to),
 })
 
-/** Words beyond the end of a chain stand on a line of their own that carries the chain on. */
-const underline = (
+/**
+ * What joins words to their link when they do not stand over it: beyond the end of a chain the line carries on below
+ * them; raised words that moved aside have a short leader.
+ */
+const joining = (
   stand: { readonly at: number; readonly raised: boolean },
   index: number,
   span: { readonly from: number; readonly to: number; readonly width: number },
   count: number,
   frame: Frame,
 ): ViewMark[] => {
-  const isEnd = index === 0 || index === count - 1
-  const beyond = stand.at < span.from ? -1 : stand.at > span.to ? 1 : 0
-  if (!isEnd || beyond === 0 || stand.raised) return []
-  const from = beyond < 0 ? span.from : span.to
-  return [
-    {
-      kind: 'path',
-      layer: 'sizes',
-      pen: 'size',
-      closed: false,
-      points: [frame.lineAt(from), frame.lineAt(stand.at + (beyond * span.width) / 2)],
-    },
+  const draw = (...points: readonly Point[]): ViewMark[] => [
+    { kind: 'path', layer: 'sizes', pen: 'size', closed: false, points },
   ]
+  const middle = (span.from + span.to) / 2
+  const [low, high] = [stand.at - span.width / 2, stand.at + span.width / 2]
+  if (stand.raised)
+    return low <= middle && middle <= high
+      ? []
+      : draw(frame.lineAt(middle), frame.textAt(middle < low ? low : high, true))
+  const isEnd = index === 0 || index === count - 1
+  if (!isEnd || (span.from <= stand.at && stand.at <= span.to)) return []
+  return stand.at < span.from
+    ? draw(frame.lineAt(span.from), frame.lineAt(low))
+    : draw(frame.lineAt(span.to), frame.lineAt(high))
 }
 
 /** A chain as it lies on paper, along the direction in which its words are read. */

@@ -77,11 +77,12 @@ const optionsOf = (spans: readonly Span[], at: number): readonly Option[] => {
   else if (right + width / 2 <= after.to - offStroke_mm) options.push(stand(right, 5))
   return [
     ...options,
-    stand(middle, 6, true),
-    stand(to - width / 2, 7, true),
-    stand(from + width / 2, 7, true),
+    ...raisedShifts.map(shift => stand(middle + shift * (width + between_mm), 6 + 3 * Math.abs(shift), true)),
   ]
 }
+
+/** Raised words may move aside by halves of their own width, to let others stand. Ours. */
+const raisedShifts = [0, -0.5, 0.5, -1, 1, -1.5, 1.5, -2, 2, -3, 3, -4, 4, -5, 5, -6, 6]
 
 /** The stretches of a link that its words fit in, the widest first. */
 const roomsOf = ({ from, to, width, passing }: Span): readonly (readonly [number, number])[] => {

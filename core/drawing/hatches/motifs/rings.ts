@@ -1,7 +1,6 @@
-import type { Field } from '../field'
+import { type Field, isInField } from '../field'
 import type { HatchLines } from '../hatch'
 import type { Motif } from './motif'
-import { reportPairs } from './straight-rows'
 
 /** Draws year rings around a centre off the part's lower left corner: timber cut across its grain. */
 export const drawRings = (
@@ -24,16 +23,41 @@ export const drawRings = (
       crossPiece(foot, b, step_mm, crossings)
     } else crossPiece(a, b, step_mm, crossings)
   }
-  reportPairs(crossings, (ring, from, to) => {
+  for (const [ring, angles] of [...crossings].sort((a, b) => a[0] - b[0])) {
     const radius = ring * step_mm
-    const pieces = Math.max(1, Math.ceil(((to - from) * radius) / chord_mm))
-    const arc: number[] = []
-    for (let piece = 0; piece <= pieces; piece++) {
-      const angle = from + ((to - from) * piece) / pieces
-      arc.push(...field.toPaper(cu + radius * Math.cos(angle), cv + radius * Math.sin(angle)))
+    const at = (angle: number): Place => [cu + radius * Math.cos(angle), cv + radius * Math.sin(angle)]
+    for (const [from, to] of arcsOf(angles, angle => isInField(field, ...at(angle)))) {
+      const arc = anglesBetween(from, to, chord_mm / radius).flatMap(angle => [
+        ...field.toPaper(...at(angle)),
+      ])
+      out.lines.push(arc)
     }
-    out.lines.push(arc)
+  }
+}
+
+/**
+ * The arcs between crossings that lie inside. A ring is a circle: where its start lies inside, the last crossing is
+ * joined with the first.
+ */
+const arcsOf = (
+  crossings: readonly number[],
+  isInside: (angle: number) => boolean,
+): readonly (readonly [number, number])[] => {
+  const angles = crossings.toSorted((a, b) => a - b)
+  const [first, second] = angles
+  if (first === undefined || second === undefined) return []
+  const around = isInside((first + second) / 2) ? angles : [...angles.slice(1), first + 2 * Math.PI]
+  return around.flatMap((from, at) => {
+    const to = around[at + 1]
+    return at % 2 === 0 && to !== undefined ? [[from, to] as const] : []
   })
+}
+
+/** The ends of an arc and places between them that are fixed to the ring, wherever the arc begins. */
+const anglesBetween = (from: number, to: number, step: number): readonly number[] => {
+  const between: number[] = []
+  for (let at = Math.floor(from / step) + 1; at * step < to; at++) between.push(at * step)
+  return [from, ...between, to]
 }
 
 type Place = readonly [u: number, v: number]
