@@ -1,6 +1,6 @@
 import type { z } from 'zod'
 import type { Id } from '../geometry'
-import type { Plane } from '../kinds'
+import type { Plane, Side } from '../kinds'
 import type { Result, Stated } from '../units'
 import type { FieldAt } from './field'
 import type { Project } from './model'
@@ -21,6 +21,19 @@ export interface Edits {
   remove: { readonly part: Id }
   /** moves a layer before another of the same wall, or to the inside */
   move: { readonly part: Id; readonly before?: Id }
+  /** splits a zone in two along its side; both keep the joint until another is chosen */
+  'split-zone': { readonly zone: Id; readonly at_mm: number }
+  /** makes one zone of two neighbours, with the joint of the first */
+  'join-zones': { readonly zone: Id }
+  /** gives a zone another joint type, or a copy of its own that may be changed alone */
+  'choose-joint': { readonly zone: Id; readonly joint: Id | 'copy' }
+  /** states a measured offset of a flank, or takes it back */
+  'measure-offset': {
+    readonly opening: Id
+    readonly side: Side
+    readonly at_mm: number
+    readonly offset_mm?: number
+  }
   'choose-practice': { readonly practice: string }
   'choose-profile': { readonly frame: Id; readonly profile: string }
   'choose-wall': { readonly opening: Id; readonly wall: Id }

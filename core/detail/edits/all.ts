@@ -4,6 +4,7 @@ import { confirm } from './confirm'
 import { insert, move, remove } from './layers'
 import { fill, replace } from './seals'
 import { state } from './state'
+import { chooseJoint, joinZones, measureOffset, splitZone } from './zones'
 
 /** Every kind of edit. A kind without its file does not compile. */
 export const editKinds: EditKinds = {
@@ -14,6 +15,10 @@ export const editKinds: EditKinds = {
   insert,
   remove,
   move,
+  'split-zone': splitZone,
+  'join-zones': joinZones,
+  'choose-joint': chooseJoint,
+  'measure-offset': measureOffset,
   'choose-practice': choosePractice,
   'choose-profile': chooseProfile,
   'choose-wall': chooseWall,
