@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises'
 import { extname } from 'node:path'
 import { type Project, type ZonePlace, saveProject } from '../../core/detail'
-import { type SheetOptions, detailSheet } from '../../core/drawing'
+import { type Drawing, type SheetOptions, detailSheet, sheetScales } from '../../core/drawing'
 import { type Fonts, type Format, type Sheets, formats } from '../../core/export'
 import { jointBand } from '../../core/movement'
 import { cutSection } from '../../core/section'
@@ -20,21 +20,38 @@ export const targetOf = (to: unknown): Result<Target> => {
   return format ? ok({ to, format }) : wrong(filled(noFormat, to, known))
 }
 
-/** Draws a zone at its planned width and writes the sheet. Refused where the system does not let it be written. */
+/** How a sheet is asked for; `scale` as it was typed, `1:2`. */
+export type SheetAsked = Pick<SheetOptions, 'language' | 'palette'> & { readonly scale?: string }
+
+/**
+ * Draws a zone at its planned width and writes the sheet. Refused at a scale at which it does not fit on any sheet, and
+ * where the system does not let it be written.
+ */
 export const writeSheet = async (
   project: Project,
   place: ZonePlace,
   { to, format }: Target,
-  options: SheetOptions,
+  { scale, ...look }: SheetAsked,
 ): Promise<Result<string>> => {
-  const sheets = sheetsOf(project, place, options)
-  return writeWhole(to, await format.write(sheets, await fontsOf(format.fonts)))
-}
-
-const sheetsOf = (project: Project, place: ZonePlace, options: SheetOptions): Sheets => {
   const { planned_mm } = jointBand(project, place.opening, place.side, place.zone.id)
   const section = cutSection(project, place, { state: 'planned', width_mm: planned_mm })
-  const drawing = detailSheet(project, place, section, options)
+  const scales = sheetScales(project, place, section, look.language)
+  const chosen = scales.find(it => scaleName(it) === scale?.replaceAll(' ', ''))
+  if (scale !== undefined && chosen === undefined)
+    return refused({ at: '--scale', say: filled(noScale, scale, scales.map(scaleName).join(', ')) })
+  const drawing = detailSheet(project, place, section, { ...look, ...(chosen && { scale: chosen }) })
+  return writeWhole(to, await format.write(sheetsOf(project, drawing), await fontsOf(format.fonts)))
+}
+
+/** A scale as it stands on a sheet: paper to model. */
+const scaleName = (scale: number): string => `1:${Math.round(1 / scale)}`
+
+const noScale = words(
+  '“{0}” is no scale at which this cut fits on a sheet; it fits at {1}',
+  '„{0}“ ist kein Maßstab, in dem dieser Schnitt auf ein Blatt passt; er passt in {1}',
+)
+
+const sheetsOf = (project: Project, drawing: Drawing): Sheets => {
   const { author, number, name, office } = project.title
   return {
     drawings: [drawing],

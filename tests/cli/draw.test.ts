@@ -39,6 +39,17 @@ describe('a drawing is written', () => {
     expect(jamb).not.toBe(head)
   })
 
+  it('at the scale that was asked for, true on paper', async () => {
+    const sizeOf = async (scale: string) => {
+      const to = at(`scale-${scale.replace(':', '-')}.svg`)
+      expect(await typed('draw', right, '--to', to, '--scale', scale)).toMatchObject({ code: 0, err: '' })
+      const text = readFileSync(to, 'utf8')
+      expect(text).toContain(`scale ${scale}`)
+      return /width="([\d.]+)mm"/.exec(text)?.[1]
+    }
+    expect([await sizeOf('1:2'), await sizeOf('1:5')].every(it => it === '210' || it === '420')).toBe(true)
+  })
+
   it('in the language and the ink that were asked for', async () => {
     await typed('draw', right, '--to', at('black.svg'))
     await typed('draw', right, '--to', at('colour.svg'), '--ink', 'colour', '--language', 'de')
@@ -63,6 +74,12 @@ describe('a drawing that cannot be', () => {
       ['--to', at('jamb.doc')],
       /“.*jamb\.doc” names no format; there are .*\.svg/,
     ],
+    [
+      'at a scale that fits no sheet',
+      ['--to', at('a.svg'), '--scale', '5:1'],
+      /“5:1” is no scale .* it fits at .*1:2/,
+    ],
+    ['at no scale at all', ['--to', at('a.svg'), '--scale', 'large'], /“large” is no scale/],
     ['without an ending', ['--to', at('jamb')], /names no format/],
     [
       'of an opening that is not there',

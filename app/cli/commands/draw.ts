@@ -14,6 +14,10 @@ export const draw: Command = {
   takes: [{ name: 'file', says: 'the project file' }],
   options: [
     { flags: '--to <file>', says: 'where to write; its ending names the format, as in jamb.svg' },
+    {
+      flags: '--scale <scale>',
+      says: 'scale, as in 1:2, instead of the largest that fits on the smallest sheet',
+    },
     { flags: '--opening <id>', says: 'the opening, instead of the first' },
     { flags: '--cut <side>', says: 'the side that is cut', choices: ['jamb', ...sides], usually: 'jamb' },
     {
@@ -40,7 +44,11 @@ export const draw: Command = {
     const place = placeOf(project, chosen)
     if (!place.ok) return refuse('--opening', place.problems)
     const palette = chosen['ink'] === 'colour' ? 'colour' : 'black'
-    const written = await writeSheet(project, place.value, target.value, { language, palette })
+    const written = await writeSheet(project, place.value, target.value, {
+      language,
+      palette,
+      ...(typeof chosen['scale'] === 'string' && { scale: chosen['scale'] }),
+    })
     if (!written.ok) return refuse('', written.problems)
     io.out(`${written.value}\n`)
     return 0

@@ -57,12 +57,29 @@ const attempts: readonly Attempt[] = [
   { paper: a4, scale: 0.1, notes: 'below' },
 ]
 
-/** The first sheet and scale that everything fits on; a wall too large for all of them gets the last. */
-export const arrange = (wanted: Wanted): Arrangement => {
-  const all = attempts.map(it => arrangedOn(it, wanted))
+/** Further sheets that are tried only where their scale is asked for. */
+const onlyAsked: readonly Attempt[] = [
+  { paper: a3, scale: 1, notes: 'below' },
+  { paper: a3, scale: 1, notes: 'column' },
+  { paper: a3, scale: 0.1, notes: 'below' },
+]
+
+/**
+ * The first sheet and scale that everything fits on, among those of a scale where one is asked for; a wall too large
+ * for all of them gets the last.
+ */
+export const arrange = (wanted: Wanted, scale?: number): Arrangement => {
+  const tried = scale === undefined ? attempts : [...attempts, ...onlyAsked].filter(it => it.scale === scale)
+  const all = (tried.length === 0 ? attempts : tried).map(it => arrangedOn(it, wanted))
   const fitting = all.find(it => it.fits) ?? all[all.length - 1]
   if (fitting === undefined) throw new Error('no sheet to choose from')
   return fitting.arrangement
+}
+
+/** The scales at which everything fits on some sheet, the largest first. */
+export const fittingScales = (wanted: Wanted): readonly number[] => {
+  const fitting = [...attempts, ...onlyAsked].filter(it => arrangedOn(it, wanted).fits)
+  return [...new Set(fitting.map(it => it.scale))].toSorted((a, b) => b - a)
 }
 
 const pad_mm = 3

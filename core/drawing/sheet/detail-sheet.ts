@@ -11,7 +11,7 @@ import { standOf, usualWindow, zoneLook } from '../section/zone-view'
 import { placeView } from '../place-view'
 import type { ListedPart } from '../section/listed-part'
 import { heights } from '../text/lettering'
-import { arrange, type Arrangement } from './arrange'
+import { arrange, fittingScales, type Arrangement, type Wanted } from './arrange'
 import { assumedAt, firstOf } from './assumed'
 import { checkRuler, scaleBar, scaleBarLength_mm, sheetFrame } from './frame'
 import { drawLabels, slotPitch_mm } from './labels'
@@ -36,6 +36,8 @@ export type SheetOptions = {
   /** fields of the title block; what is left out and not in the project prints as a line to write on */
   readonly title?: { readonly [F in TitleField]?: string }
   readonly sheet?: string
+  /** paper mm per model mm, one of `sheetScales`; absent: the largest that fits on the smallest sheet */
+  readonly scale?: number
 }
 
 /** A sheet of one zone: its section true to scale with sizes, numbers and names, legend, notes and title block. */
@@ -46,26 +48,8 @@ export const detailSheet = (
   options: SheetOptions,
 ): Drawing => {
   const { language } = options
-  const look = zoneLook(project, place, language)
-  const stand = standOf[place.side]
-  const window = usualWindow(project, place, section)
-  const parts = new Map(look.parts.flatMap(it => it.of.map(of => [of, it] as const)))
-  const bare = { ...look, ...stand, window, at: [0, 0] as const, show: { sizes: false, numbers: false } }
-  const legend = legendOf(drawSection(section, { ...bare, scale: 0.5 }).view)
-  const notes = notesOf(project, place)
-  const on = arrange({
-    window,
-    stand,
-    chains: {
-      through: chainsThrough(section, window, parts, look.sizes).length,
-      across: chainsAcross(section, parts, look.sizes).length,
-    },
-    coverTo_mm: coverTo_mm(section, look.parts),
-    legendHeight_mm: width => legendHeight_mm(legend.length, width),
-    notesHeight_mm: (width, beside) => notesTall_mm(notes, width, beside, language),
-    labels: look.parts.length,
-    labelPitch_mm: width => slotPitch_mm(look.parts, width, language),
-  })
+  const { look, bare, legend, notes, wanted } = planOf(project, place, section, language)
+  const on = arrange(wanted, options.scale)
   const columns = on.columns.map(it => ({ ...it, pitch_mm: slotPitch_mm(look.parts, it.width_mm, language) }))
   const { view, layout } = drawSection(section, {
     ...bare,
@@ -98,6 +82,39 @@ export const detailSheet = (
       titleBlockMark(project, place, on, options),
     ],
   }
+}
+
+/** The scales at which a sheet of a zone can be drawn, the largest first. */
+export const sheetScales = (
+  project: Project,
+  place: ZonePlace,
+  section: Section,
+  language: Language,
+): readonly number[] => fittingScales(planOf(project, place, section, language).wanted)
+
+/** What stands on a sheet, and the room that it wants. */
+const planOf = (project: Project, place: ZonePlace, section: Section, language: Language) => {
+  const look = zoneLook(project, place, language)
+  const stand = standOf[place.side]
+  const window = usualWindow(project, place, section)
+  const parts = new Map(look.parts.flatMap(it => it.of.map(of => [of, it] as const)))
+  const bare = { ...look, ...stand, window, at: [0, 0] as const, show: { sizes: false, numbers: false } }
+  const legend = legendOf(drawSection(section, { ...bare, scale: 0.5 }).view)
+  const notes = notesOf(project, place)
+  const wanted: Wanted = {
+    window,
+    stand,
+    chains: {
+      through: chainsThrough(section, window, parts, look.sizes).length,
+      across: chainsAcross(section, parts, look.sizes).length,
+    },
+    coverTo_mm: coverTo_mm(section, look.parts),
+    legendHeight_mm: width => legendHeight_mm(legend.length, width),
+    notesHeight_mm: (width, beside) => notesTall_mm(notes, width, beside, language),
+    labels: look.parts.length,
+    labelPitch_mm: width => slotPitch_mm(look.parts, width, language),
+  }
+  return { look, bare, legend, notes, wanted }
 }
 
 const gap_mm = 4.4
