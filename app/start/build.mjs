@@ -1,4 +1,4 @@
-import { readdir, readFile, stat, writeFile } from 'node:fs/promises'
+import { mkdir, readdir, readFile, rmdir, stat, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 
@@ -25,6 +25,28 @@ export const isBuilt = async () => {
     return JSON.parse(await readFile(stamp, 'utf8')).newest === (await newestSource())
   } catch {
     return false
+  }
+}
+
+/** How long another build may take before it counts as dead: several times what the slowest machine needed. */
+const patience_ms = 120_000
+
+/** Builds unless that is done, or waits for the one who is building: several may start at once. */
+export const ensureBuilt = async () => {
+  const claim = join(top, 'out', '.building')
+  await mkdir(join(top, 'out'), { recursive: true })
+  for (const from = Date.now(); !(await isBuilt()); await new Promise(done => setTimeout(done, 100))) {
+    const isMine = await mkdir(claim).then(
+      () => true,
+      () => false,
+    )
+    if (!isMine && Date.now() - from < patience_ms) continue
+    try {
+      await build()
+    } finally {
+      await rmdir(claim).catch(() => undefined)
+    }
+    return
   }
 }
 

@@ -1,6 +1,6 @@
 import { spawn } from 'node:child_process'
 import { fileURLToPath } from 'node:url'
-import { build, isBuilt, windowFolder } from './build.mjs'
+import { ensureBuilt, isBuilt, windowFolder } from './build.mjs'
 import { findRuntime } from './runtime.mjs'
 import { serve } from './serve.mjs'
 
@@ -20,7 +20,7 @@ const start = async () => {
   if (args.includes('--browser')) process.env.JAMBWRIGHT_IN_BROWSER = '1'
   if (!(await isBuilt())) {
     console.log('Building, once …')
-    await build()
+    await ensureBuilt()
   }
   const runtime = await findRuntime(top)
   if (runtime.program !== undefined) return openDesktop(runtime.program, args)

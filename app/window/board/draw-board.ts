@@ -1,8 +1,6 @@
 import type { Project, ZonePlace } from '../../../core/detail'
 import {
   drawSection,
-  type InkGroup,
-  inkOfView,
   type Slots,
   standInWindow,
   type View,
@@ -13,9 +11,10 @@ import type { Point } from '../../../core/geometry'
 import type { Section } from '../../../core/section'
 import type { Language } from '../../../core/words'
 import { type Camera, px_paper } from './camera'
+import { inkParts, type ViewInk } from './reuse'
 
 /** What is painted: the ink, and the view it came from. */
-export type BoardDrawing = DrawnSection & { readonly groups: readonly InkGroup[]; readonly px_mm: number }
+export type BoardDrawing = DrawnSection & { readonly ink: ViewInk; readonly px_mm: number }
 
 export type BoardLook = {
   readonly camera: Camera
@@ -23,6 +22,8 @@ export type BoardLook = {
   readonly numbers: boolean
   /** slots of the numbers before, while something moves */
   readonly kept?: Slots
+  /** the drawing before: what has not changed keeps its ink */
+  readonly before?: BoardDrawing | undefined
 }
 
 /** How much more than the board is drawn on each side, so that a short pan shows no bare paper. */
@@ -33,13 +34,14 @@ export const drawBoard = (
   project: Project,
   place: ZonePlace,
   section: Section,
-  { camera, language, numbers, kept }: BoardLook,
+  { camera, language, numbers, kept, before }: BoardLook,
 ): BoardDrawing => {
   const scale = camera.px_mm / px_paper
   const isMirrored = place.side === 'sill'
   const { view, layout } = drawSection(section, {
     ...zoneLook(project, place, language),
-    window: windowOf(camera),
+    // What covers the board goes on doing so: parts that stand still on the paper then keep their ink.
+    window: before && covers(before, camera) ? before.view.window : windowOf(camera),
     scale,
     at: [0, 0],
     ...standInWindow,
@@ -48,7 +50,7 @@ export const drawBoard = (
     ...(numbers && { column: columnOf(camera) }),
     ...(kept && { kept }),
   })
-  return { view, layout, groups: inkOfView(view, { palette: 'colour', language }), px_mm: camera.px_mm }
+  return { view, layout, ink: inkParts(view, language, before?.ink), px_mm: camera.px_mm }
 }
 
 const windowOf = ({ toModel, width_px, height_px }: Camera): readonly [Point, Point] => {

@@ -1,8 +1,8 @@
 import { Konva } from 'konva/lib/_CoreInternals.js'
 import type { Id } from '../../../core/geometry'
-import type { InkGroup } from '../../../core/drawing'
 import type { Colours } from './colours'
 import { type Painted, painted } from './paint'
+import type { Placed } from './reuse'
 
 /** Where a drawing in paper millimetres lies on the stage. */
 export type Lying = { readonly x_px: number; readonly y_px: number; readonly px_paper: number }
@@ -10,7 +10,7 @@ export type Lying = { readonly x_px: number; readonly y_px: number; readonly px_
 /** The painted section: one shape for each part on each layer, changed in place. The stage is as large as the board. */
 export type Stage = {
   readonly resize: (width_px: number, height_px: number) => void
-  readonly show: (groups: readonly InkGroup[], colours: Colours) => void
+  readonly show: (groups: readonly Placed[], colours: Colours) => void
   readonly lie: (at: Lying) => void
   /** the part under a place of the board */
   readonly partAt: (x_px: number, y_px: number) => Id | undefined
@@ -32,10 +32,10 @@ export const newStage = (container: HTMLDivElement): Stage => {
   stage.add(layer)
   const shapes = new Map<
     string,
-    { shape: InstanceType<typeof Konva.Shape>; group: InkGroup; colours: Colours; ink: Painted }
+    { shape: InstanceType<typeof Konva.Shape>; group: Placed['group']; colours: Colours; ink: Painted }
   >()
 
-  const make = (name: string, group: InkGroup, colours: Colours) => {
+  const make = (name: string, group: Placed['group'], colours: Colours) => {
     const entry = {
       group,
       colours,
@@ -59,18 +59,27 @@ export const newStage = (container: HTMLDivElement): Stage => {
     return entry
   }
 
+  /** What can be hit is drawn when somebody asks: a drag asks for nothing, and saves half of the painting. */
+  let isHitDrawn = false
+  const repaint = (): void => {
+    isHitDrawn = false
+    layer.listening(false)
+    layer.batchDraw()
+  }
+
   return {
     resize: (width_px, height_px) => {
       stage.size({ width: width_px, height: height_px })
+      repaint()
     },
     show: (groups, colours) => {
-      const names = groups.map(it => `${it.layer} ${it.part ?? ''}`)
+      const names = groups.map(({ group }) => `${group.layer} ${group.part ?? ''}`)
       const gone = [...shapes.keys()].filter(it => !names.includes(it))
       for (const name of gone) {
         shapes.get(name)?.shape.destroy()
         shapes.delete(name)
       }
-      groups.forEach((group, at) => {
+      groups.forEach(({ group, shift }, at) => {
         const name = names[at] ?? ''
         const found = shapes.get(name)
         if (found === undefined) {
@@ -84,21 +93,27 @@ export const newStage = (container: HTMLDivElement): Stage => {
           found.shape.listening(found.ink.hit !== undefined)
         }
         const shape = shapes.get(name)?.shape
+        shape?.position({ x: shift[0], y: shift[1] })
         if (shape && shape.zIndex() !== at) shape.zIndex(at)
       })
-      layer.batchDraw()
+      repaint()
     },
     lie: ({ x_px, y_px, px_paper }) => {
       paper.setAttrs({ x: x_px, y: y_px, scaleX: px_paper, scaleY: -px_paper })
-      layer.batchDraw()
+      repaint()
     },
     partAt: (x, y) => {
+      if (!isHitDrawn) {
+        layer.listening(true)
+        layer.drawHit()
+        isHitDrawn = true
+      }
       const part: unknown = stage.getIntersection({ x, y })?.getAttr('part')
       return typeof part === 'string' ? part : undefined
     },
     setPixelRatio: ratio => {
       layer.getCanvas().setPixelRatio(Math.min(highestRatio, ratio))
-      layer.batchDraw()
+      repaint()
     },
     paintNow: () => layer.draw(),
     end: () => stage.destroy(),

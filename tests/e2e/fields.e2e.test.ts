@@ -1,0 +1,89 @@
+import { describe, expect, it } from 'vitest'
+import { painted, valueOf, withWindow } from './window'
+
+const open = withWindow()
+const joint = 'Joint, this side'
+
+describe('a range field', () => {
+  it.each([
+    ['12,5', '9.5–15.5', '12,5 read as 12.5 mm'],
+    ['10..15', '10 to 15', '10..15 read as 10–15 mm'],
+    ['10-15', '10 to 15', '10-15 read as 10–15 mm'],
+    ['12 -2/+3', '10 to 15', '12 -2/+3 read as 10–15 mm'],
+    ['15 to 10', '10 to 15', 'swapped'],
+  ])('takes %s as %s and says how it was read', async (typed, shown, echo) => {
+    const { page } = await open()
+    const field = page.getByRole('textbox', { name: joint, exact: true })
+    await field.fill(typed)
+    expect(await page.locator('#hint-joint').innerText()).toContain(echo)
+    await field.press('Enter')
+    expect(await page.locator('#hint-joint').innerText()).toContain(echo)
+    expect(await valueOf(page, joint)).toBe(shown)
+    await page.keyboard.press('Control+z')
+    expect(await valueOf(page, joint)).toBe('11 to 17')
+  })
+})
+
+describe('a field', () => {
+  it('reckons sums and units', async () => {
+    const { page } = await open()
+    const field = page.getByRole('textbox', { name: 'Frame width', exact: true })
+    await field.fill('1200+2*15')
+    expect(await page.locator('[id^="hint-opening.width"]').innerText()).toContain('1230 mm')
+    await field.press('Enter')
+    expect(await valueOf(page, 'Frame width')).toBe('1230')
+  })
+
+  it('keeps the old value and the typed text where no geometry exists, and says the range', async () => {
+    const { page } = await open()
+    const field = page.getByRole('textbox', { name: 'From bearing layer', exact: true })
+    await field.fill('4000')
+    await field.press('Enter')
+    expect(await field.inputValue()).toBe('4000')
+    expect(await field.getAttribute('aria-invalid')).toBe('true')
+    expect(await page.locator('[id^="hint-opening.position"]').innerText()).toMatch(/Kept 15\./)
+    await field.press('Escape')
+    expect(await field.inputValue()).toBe('15')
+    expect(await page.getByRole('button', { name: 'Undo', exact: true }).isDisabled()).toBe(true)
+  })
+
+  it('asks before it takes a number that may have been meant with thousands', async () => {
+    const { page } = await open()
+    const field = page.getByRole('textbox', { name: 'Frame height', exact: true })
+    await field.fill('1.480')
+    expect(await page.locator('[id^="hint-opening.height"]').innerText()).toMatch(/1\.48 mm/)
+    await field.press('Escape')
+    expect(await field.inputValue()).toBe('1480')
+  })
+
+  it('keeps its own undo while its text is not taken', async () => {
+    const { page } = await open()
+    await page.getByRole('textbox', { name: 'Frame width', exact: true }).fill('1300')
+    await page.keyboard.press('Enter')
+    const field = page.getByRole('textbox', { name: 'Frame height', exact: true })
+    await field.click()
+    await page.keyboard.type('99')
+    await page.keyboard.press('Control+z')
+    await painted(page)
+    expect(await valueOf(page, 'Frame width')).toBe('1300')
+  })
+
+  it('turns a guess into a specified value on request', async () => {
+    const { page } = await open()
+    const chip = page.getByRole('button', { name: 'Basis: assumed' }).first()
+    await chip.click()
+    await page.getByRole('menuitem', { name: 'Confirm the assumed value' }).click()
+    expect(await page.getByRole('button', { name: 'Basis: assumed' }).count()).toBe(1)
+    await page.keyboard.press('Control+z')
+    expect(await page.getByRole('button', { name: 'Basis: assumed' }).count()).toBe(2)
+  })
+
+  it('of a layer is typed in the build-up too', async () => {
+    const { page } = await open()
+    await page.getByRole('button', { name: 'Mineral wool, 140 mm' }).click()
+    await page.keyboard.type('160')
+    await page.keyboard.press('Enter')
+    expect(await page.getByRole('button', { name: 'Mineral wool, 160 mm' }).count()).toBe(1)
+    expect(await valueOf(page, 'Thickness')).toBe('160')
+  })
+})

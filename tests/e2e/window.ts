@@ -1,0 +1,115 @@
+import { type Browser, chromium, type Page } from 'playwright-core'
+import { afterAll, beforeAll } from 'vitest'
+import { ensureBuilt, windowFolder } from '../../app/start/build.mjs'
+import { serve } from '../../app/start/serve.mjs'
+
+const flags = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+]
+
+/** How a page is opened: size, theme, language, which of the samples. */
+export type Opened = {
+  readonly width?: number
+  readonly height?: number
+  readonly theme?: 'light' | 'dark'
+  readonly language?: 'en' | 'de'
+  /** number of a sample in the menu; the first is open from the start */
+  readonly sample?: number
+  /** runs in the page before its own scripts */
+  readonly before?: string
+  readonly ready?: (page: Page) => Promise<void>
+}
+
+/** A page with all that went wrong in it: faults, refused loads, requests to anywhere else. */
+export type Watched = {
+  readonly page: Page
+  readonly faults: readonly string[]
+  readonly refusals: () => Promise<readonly string[]>
+  readonly strangers: readonly string[]
+}
+
+/** Starts the built window once for a file of tests, in a real browser, over loopback as it is served to users. */
+export const withWindow = () => {
+  let browser: Browser | undefined
+  let stop = () => {}
+  let address = ''
+  let at = ''
+
+  beforeAll(async () => {
+    await ensureBuilt()
+    const served = await serve({ folder: windowFolder, port: 0 })
+    ;[address, at] = [served.address, served.at]
+    browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: flags })
+    stop = () => served.server.close()
+  }, 180_000)
+  afterAll(async () => {
+    await browser?.close()
+    stop()
+  })
+
+  return async (of: Opened = {}): Promise<Watched> => {
+    const { width = 1280, height = 720, theme = 'light', language = 'en', sample = 0 } = of
+    if (browser === undefined) throw new Error('the browser did not start')
+    const page = await browser.newPage({
+      viewport: { width, height },
+      locale: language,
+      acceptDownloads: true,
+    })
+    const faults: string[] = []
+    const strangers: string[] = []
+    page.on('pageerror', error => faults.push(error.message))
+    page.on('console', message => {
+      if (message.type() === 'error') faults.push(message.text())
+    })
+    page.on('request', request => {
+      if (!request.url().startsWith(at) && !/^(data|blob):/.test(request.url())) strangers.push(request.url())
+    })
+    const liking = { theme, language, wheel: 'zoom', snap: true, sizes: true, numbers: false }
+    await page.addInitScript(`
+      localStorage.setItem('jambwright.liking', JSON.stringify(${JSON.stringify(liking)}))
+      window.refusals = []
+      document.addEventListener('securitypolicyviolation', it => window.refusals.push(it.violatedDirective + ' ' + it.blockedURI))
+      ${of.before ?? ''}
+    `)
+    await of.ready?.(page)
+    await page.goto(address)
+    await page.locator('[data-grip]').first().waitFor()
+    if (sample > 0) await openSample(page, sample)
+    return { page, faults, strangers, refusals: () => page.evaluate('window.refusals') }
+  }
+}
+
+/** Opens a sample by its number in the menu of the file. */
+export const openSample = async (page: Page, sample: number): Promise<void> => {
+  const samples = 3
+  await page.click('.file')
+  await page
+    .getByRole('menuitem')
+    .nth(samples + sample)
+    .click()
+}
+
+/** The text in a field of the right column, by its name. */
+export const valueOf = (page: Page, name: string): Promise<string> =>
+  page.locator('[data-area="fields"]').getByRole('textbox', { name, exact: true }).inputValue()
+
+/** A written number as a number: decimal comma or point, true minus sign. */
+export const numberIn = (text: string): number => Number(text.replace('−', '-').replace(',', '.'))
+
+/** The middle of a grip on the screen. */
+export const gripAt = async (page: Page, field: string): Promise<readonly [x: number, y: number]> => {
+  const box = await page.locator(`[data-grip="${field}"] .pill`).first().boundingBox()
+  if (box === null) throw new Error(`no grip ${field}`)
+  return [box.x + box.width / 2, box.y + box.height / 2]
+}
+
+/** Waits until what was last done has been painted. */
+export const painted = async (page: Page): Promise<void> => {
+  await page.evaluate('new Promise(done => requestAnimationFrame(() => requestAnimationFrame(done)))')
+}
