@@ -1,7 +1,8 @@
 import type { Bench } from './bench'
 import { checkProcess } from './check-process'
 import { dragFrame } from './drag-frame'
+import { drawingSection } from './drawing-section'
 import { openToMarks } from './open-to-marks'
 
 /** Everything that is timed. */
-export const benches: readonly Bench[] = [...openToMarks, ...dragFrame, ...checkProcess]
+export const benches: readonly Bench[] = [...openToMarks, ...dragFrame, ...checkProcess, ...drawingSection]

@@ -1,6 +1,6 @@
 import type { Id, Point } from '../../geometry'
 import { type Column, follow, type Layout, layOut, type Slots } from './lay-out'
-import { anchorsOf, type Leader, leaderTo, levelAt, type Site } from './leaders'
+import { anchorsOf, type Leader, leaderCost, levelAt, type Site } from './leaders'
 import type { Shape } from './shape'
 
 /**
@@ -85,7 +85,7 @@ const least = (site: Site, { column, bodies }: Picture): number =>
     unreachable,
     ...anchorsOf(site).map(dot => {
       const level = levelAt(bodies, Math.min(column.high, Math.max(column.low, dot[1])))
-      return leaderTo(dot, level, column.x)?.cost ?? unreachable
+      return leaderCost(dot, level, column.x)
     }),
   )
 

@@ -1,10 +1,11 @@
-import type { Id } from '../../geometry'
+import type { Id, Point } from '../../geometry'
 import { assign } from './assign'
 import {
   anchorsOf,
   areInConflict,
   floatsAt,
   type Leader,
+  leaderCost,
   leaderTo,
   type Level,
   levelAt,
@@ -40,18 +41,25 @@ export const layOut = (sites: readonly Site[], bodies: readonly Shape[], column:
   const anchors = sites.map(anchorsOf)
   const tries = slotsToTry(sites.length, column).map(heights => {
     const levels = heights.map(y => levelAt(bodies, y))
-    const table = sites.flatMap((site, at) =>
-      levels.map(level => optionsOf(site, anchors[at] ?? [], level, column.x)),
+    const cost = new Float64Array(sites.length * sites.length)
+    sites.forEach((site, row) =>
+      levels.forEach((level, slot) => {
+        cost[row * sites.length + slot] = leastCost(site, anchors[row] ?? [], level, column.x)
+      }),
     )
-    const cost = Float64Array.from(table, options => options[0]?.cost ?? 0)
     const start = assign(cost, sites.length)
-    const sum = start.reduce((total, slot, site) => total + (cost[site * sites.length + slot] ?? 0), 0)
-    return { heights, table, start, sum }
+    const sum = start.reduce((total, slot, row) => total + (cost[row * sites.length + slot] ?? 0), 0)
+    return { heights, levels, start, sum }
   })
   const best = tries
     .toSorted((a, b) => a.sum - b.sum)
     .slice(0, mostSettled)
-    .map(it => ({ ...it, ...settle(it.table, it.start) }))
+    .map(({ heights, levels, start }) => {
+      const table = sites.flatMap((site, at) =>
+        levels.map(level => optionsOf(site, anchors[at] ?? [], level, column.x)),
+      )
+      return { heights, ...settle(table, start) }
+    })
     .toSorted((a, b) => a.total - b.total)[0]
   if (best === undefined) return { leaders: new Map(), slots: [], conflicts: 0 }
   return layoutOf(sites, column.side, best.heights, best.slots, best.leaders)
@@ -79,7 +87,7 @@ export const follow = (
 }
 
 /** Of the layouts that the assignment gives, only so many of the cheapest are settled. Ours. */
-const mostSettled = 3
+const mostSettled = 2
 
 const layoutOf = (
   sites: readonly Site[],
@@ -114,21 +122,34 @@ const slotsToTry = (count: number, { low, high, pitch_mm }: Column): number[][] 
   const pitches = [...new Set([pitch_mm, (pitch_mm + widest) / 2, widest])]
   return pitches.flatMap(pitch => {
     const spare = Math.max(0, high - low - pitch * (count - 1))
-    const tops = spare < 1 ? [high] : [0, 0.25, 0.5, 0.75, 1].map(share => high - share * spare)
+    const tops = spare < 1 ? [high] : [0, 0.5, 1].map(share => high - share * spare)
     return tops.map(top => Array.from({ length: count }, (_, at) => top - at * pitch))
   })
+}
+
+/** What the cheapest leader of a part to a slot costs. */
+const leastCost = (site: Site, anchors: Site['places'], level: Level, column: number): number => {
+  let least = unreachable
+  for (const dot of anchors) least = Math.min(least, leaderCost(dot, level, column))
+  for (const dot of floatsAt(site, level.y)) least = Math.min(least, leaderCost(dot, level, column))
+  return least
 }
 
 /** The leaders of a part to a slot, cheapest first. A part that cannot reach the slot still gets a costly one. */
 const optionsOf = (site: Site, anchors: Site['places'], level: Level, column: number): readonly Leader[] => {
   const dots = [...anchors, ...floatsAt(site, level.y)]
-  const leaders = dots.flatMap(dot => {
-    const leader = leaderTo(dot, level, column)
-    return leader ? [leader] : []
-  })
-  if (leaders.length > 0) return leaders.toSorted((a, b) => a.cost - b.cost).slice(0, 4)
-  const [dot] = dots
-  return [{ path: [dot ?? [column - 1, level.y], [column, level.y]], cost: unreachable }]
+  const costs = dots
+    .map(dot => ({ dot, cost: leaderCost(dot, level, column) }))
+    .filter(it => it.cost < Infinity)
+    .sort((a, b) => a.cost - b.cost)
+  if (costs.length > 0)
+    return costs.slice(0, mostOptions).map(({ dot, cost }) => leaderTo(dot, level, column, cost))
+  const dot: Point = dots[0] ?? [column - 1, level.y]
+  const [low, high] = [Math.min(dot[1], level.y), Math.max(dot[1], level.y)]
+  return [{ path: [dot, [column, level.y]], cost: unreachable, low, high }]
 }
+
+/** So many dots of a part are kept for a slot. Ours. */
+const mostOptions = 4
 
 const unreachable = 5000

@@ -6,7 +6,13 @@ import { betweenStretches_mm, offStretch_mm, poleOf, type Shape, stretchesAt } f
 export type Site = { readonly id: Id; readonly shapes: readonly Shape[]; readonly places: readonly Point[] }
 
 /** A leader from a dot at a slope, then level to the column; two points when it is level at once. */
-export type Leader = { readonly path: readonly Point[]; readonly cost: number }
+export type Leader = {
+  readonly path: readonly Point[]
+  readonly cost: number
+  /** between which heights it runs */
+  readonly low: number
+  readonly high: number
+}
 
 /** The picture that leaders run over, looked at along one level line. */
 export type Level = {
@@ -86,28 +92,48 @@ export const levelAt = (bodies: readonly Shape[], y: number): Level => ({
   ),
 })
 
-/** The leader from a dot to a slot, and what it costs; none where the slope would pass the column. */
-export const leaderTo = (dot: Point, level: Level, column: number): Leader | undefined => {
+/** What the leader from a dot to a slot costs; endless where its slope would pass the column. */
+export const leaderCost = (dot: Point, level: Level, column: number): number => {
   const drop = Math.abs(level.y - dot[1])
-  const straight = drop < 0.15
+  const straight = isStraight(drop)
   const kneeX = straight ? dot[0] : dot[0] + drop / slope
-  if (kneeX > column - callout.landing_mm) return undefined
-  const oblique = straight ? 0 : drop / Math.sin((callout.slope_deg * Math.PI) / 180)
-  const within = (spans: readonly (readonly [number, number])[]) =>
-    spans.reduce((sum, [from, to]) => sum + Math.max(0, Math.min(to, column) - Math.max(from, kneeX)), 0)
-  const cost =
+  if (kneeX > column - callout.landing_mm) return Infinity
+  const oblique = straight ? 0 : drop / slopeSine
+  return (
     price.length * (oblique + column - kneeX) +
-    price.inside * (oblique / 2 + within(level.bodies)) +
+    price.inside * (oblique / 2 + within(level.bodies, kneeX, column)) +
     price.drop * drop +
-    price.beside * within(level.edges) +
+    price.beside * within(level.edges, kneeX, column) +
     (straight ? 0 : price.bend) +
     (!straight && drop < beside_mm ? price.kink : 0)
+  )
+}
+
+/** The leader from a dot to a slot: level at once, or at the slope first. */
+export const leaderTo = (dot: Point, level: Level, column: number, cost: number): Leader => {
+  const drop = Math.abs(level.y - dot[1])
   const end: Point = [column, level.y]
-  return { path: straight ? [[dot[0], level.y], end] : [dot, [kneeX, level.y], end], cost }
+  const path: readonly Point[] = isStraight(drop)
+    ? [[dot[0], level.y], end]
+    : [dot, [dot[0] + drop / slope, level.y], end]
+  return { path, cost, low: Math.min(dot[1], level.y), high: Math.max(dot[1], level.y) }
+}
+
+/** Below this a leader is as good as level. Ours. */
+const isStraight = (drop: number): boolean => drop < 0.15
+
+const slopeSine = Math.sin((callout.slope_deg * Math.PI) / 180)
+
+/** How much of the way from one place to another lies in some stretches. */
+const within = (spans: readonly (readonly [number, number])[], from: number, to: number): number => {
+  let sum = 0
+  for (const span of spans) sum += Math.max(0, Math.min(span[1], to) - Math.max(span[0], from))
+  return sum
 }
 
 /** Whether two leaders cross, run too close, or one comes too near to the dot of the other. */
 export const areInConflict = (a: Leader, b: Leader): boolean => {
+  if (a.high + callout.offDot_mm < b.low || b.high + callout.offDot_mm < a.low) return false
   for (let i = 0; i + 1 < a.path.length; i++)
     for (let j = 0; j + 1 < b.path.length; j++) {
       const [p, q, r, s] = [a.path[i], a.path[i + 1], b.path[j], b.path[j + 1]]
@@ -125,8 +151,11 @@ const areFar = (p: Point, q: Point, r: Point, s: Point): boolean =>
 
 const isNearDot = (a: Leader, b: Leader): boolean => {
   const [dot] = b.path
-  return a.path.some((to, at) => {
-    const from = a.path[at - 1]
-    return dot !== undefined && from !== undefined && offStretch_mm(dot, from, to) < callout.offDot_mm
-  })
+  if (dot === undefined || dot[1] < a.low - callout.offDot_mm || a.high + callout.offDot_mm < dot[1])
+    return false
+  for (let at = 0; at + 1 < a.path.length; at++) {
+    const [from, to] = [a.path[at], a.path[at + 1]]
+    if (from && to && offStretch_mm(dot, from, to) < callout.offDot_mm) return true
+  }
+  return false
 }

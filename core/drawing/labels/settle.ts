@@ -39,12 +39,9 @@ export const settle = (
       conflict(cell(a, slotA), optionA, cell(b, slotB), optionB) ? conflictCost : 0
     const [slotA, slotB] = [slots[a]!, slots[b]!]
     const before = costOf(a, b) + costOf(b, a) + between(slotA, pick[a]!, slotB, pick[b]!)
-    const after =
-      own(a, slotB, 0) +
-      against(a, slotB, 0, b) +
-      own(b, slotA, 0) +
-      against(b, slotA, 0, a) +
-      between(slotB, 0, slotA, 0)
+    const least = own(a, slotB, 0) + own(b, slotA, 0)
+    if (!(least < before - 1e-9)) return false
+    const after = least + against(a, slotB, 0, b) + against(b, slotA, 0, a) + between(slotB, 0, slotA, 0)
     if (!(after < before - 1e-9)) return false
     slots[a] = slotB
     slots[b] = slotA
@@ -69,8 +66,8 @@ export const settle = (
       sum += own(part, slots[part]!, pick[part]!) + against(part, slots[part]!, pick[part]!, -1) / 2
     return sum
   }
-  const move = (part: number, to: number): boolean => {
-    const before = { sum: total(), slots: Int32Array.from(slots), pick: Int32Array.from(pick) }
+  const move = (part: number, to: number, sum: number): boolean => {
+    const before = { sum, slots: Int32Array.from(slots), pick: Int32Array.from(pick) }
     const from = slots[part]!
     const step = to > from ? 1 : -1
     for (let other = 0; other < count; other++) {
@@ -79,7 +76,8 @@ export const settle = (
     }
     slots[part] = to
     pick.fill(0)
-    if (total() < before.sum - 1e-9) return true
+    const least = slots.reduce((sum, slot, at) => sum + own(at, slot, 0), 0)
+    if (least < before.sum && total() < before.sum - 1e-9) return true
     slots.set(before.slots)
     pick.set(before.pick)
     return false
@@ -92,25 +90,29 @@ export const settle = (
     if (hasConflict())
       for (let part = 0; part < count; part++)
         if (against(part, slots[part]!, pick[part]!, -1) > 0)
-          for (let to = 0; to < count; to++) if (to !== slots[part]) changed = move(part, to) || changed
+          for (let to = 0, sum = total(); to < count; to++)
+            if (to !== slots[part] && move(part, to, sum)) {
+              changed = true
+              sum = total()
+            }
     if (!changed) break
   }
   const leaders = Array.from(slots, (slot, part) => table[cell(part, slot)]?.[pick[part]!])
   return { slots, leaders: leaders.filter(it => it !== undefined), total: total() }
 }
 
-/** Whether two leaders of the table are in conflict: asked often, so each answer is kept. */
+/** Whether two leaders of the table are in conflict: asked often, so each answer between first choices is kept. */
 const conflictsIn = (table: readonly (readonly Leader[])[]) => {
-  const known = new Map<number, boolean>()
-  const size = table.length * 4
-  return (cellA: number, optionA: number, cellB: number, optionB: number): boolean => {
-    const [one, two] = [cellA * 4 + optionA, cellB * 4 + optionB]
-    const key = one < two ? one * size + two : two * size + one
-    const answer = known.get(key)
-    if (answer !== undefined) return answer
+  const size = table.length
+  const known = new Uint8Array(size * size)
+  const look = (cellA: number, optionA: number, cellB: number, optionB: number): boolean => {
     const [a, b] = [table[cellA]?.[optionA], table[cellB]?.[optionB]]
-    const now = a !== undefined && b !== undefined && areInConflict(a, b)
-    known.set(key, now)
-    return now
+    return a !== undefined && b !== undefined && areInConflict(a, b)
+  }
+  return (cellA: number, optionA: number, cellB: number, optionB: number): boolean => {
+    if (optionA + optionB > 0) return look(cellA, optionA, cellB, optionB)
+    const at = cellA < cellB ? cellA * size + cellB : cellB * size + cellA
+    if (known[at] === 0) known[at] = look(cellA, 0, cellB, 0) ? 2 : 1
+    return known[at] === 2
   }
 }

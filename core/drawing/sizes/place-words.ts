@@ -69,6 +69,7 @@ const optionsOf = (spans: readonly Span[], at: number): readonly Option[] => {
       all.length === 1 && width + sizing.textSlack_mm <= high - low ? 0 : 0.5 + index / 100,
     ),
   )
+  if (options[0]?.cost === 0) return [...options, stand(middle, 6, true)]
   const left = from - offStroke_mm - width / 2
   if (before === undefined) options.push(stand(left, 2))
   else if (before.from + offStroke_mm <= left - width / 2) options.push(stand(left, 5))
