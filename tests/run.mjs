@@ -14,7 +14,17 @@ const rooms = readdirSync(`${root}app`)
   .map(it => `app/${it}`)
 
 const checks = [
-  ['format', 'prettier', '--check', '--log-level', 'warn', '.'],
+  [
+    'format',
+    'prettier',
+    '--check',
+    '--log-level',
+    'warn',
+    '--cache',
+    '--cache-location',
+    'out/prettier',
+    '.',
+  ],
   ['lint', 'oxlint', '--quiet', '--format', 'unix'],
   ['room order', 'depcruise', '--config', '.dependency-cruiser.cjs', 'core', 'app', 'tests'],
   ['types of window', 'svelte-check', '--tsconfig', 'app/window/tsconfig.json', '--threshold', 'error'],

@@ -7,7 +7,8 @@ export const root = fileURLToPath(new URL('../..', import.meta.url)).replace(/\/
 /** Every file of the project by its path from the root: not what is installed, built, or kept by git. */
 export const projectFiles = (): readonly string[] =>
   readdirSync(root, { withFileTypes: true })
-    .flatMap(it => (it.isDirectory() ? (left.has(it.name) ? [] : under(it.name)) : [it.name]))
+    .filter(it => !left.has(it.name))
+    .flatMap(it => (it.isDirectory() ? under(it.name) : [it.name]))
     .toSorted()
 
 /** A file's text, by its path from the root. */
