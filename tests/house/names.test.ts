@@ -9,6 +9,9 @@ const further = [
   'W', 'W_K', 'W_m2', 'J', 'J_kgK', 'K_m', 'ppm', 'ppm_K', 'mm_mK', 'dpi', 'ms', 's', 'min', 'h', 'd', 'bytes', 'rad', 'one_K', 'kg_m2s', 'kg_msPa', 'kg_ms', 'kg_s', 'W_m2K4', 'percent', 'WK_m',
 ] as const // prettier-ignore
 
+/** Names of other people's making: members of their formats and settings. */
+const foreign = new Set(['BLOCK_RECORD', 'FONTCONFIG_FILE'])
+
 const known = new Set<string>([...units, ...further])
 
 describe('an underscore in a name means that a unit follows', () => {
@@ -39,7 +42,7 @@ describe('an underscore in a name means that a unit follows', () => {
 /** A name may also be the unit itself. A parameter that is not used may say so with an underscore in front. */
 const isWellNamed = (name: string, isParameter = false): boolean => {
   const at = name.indexOf('_')
-  if (at < 0 || name === '_' || known.has(name)) return true
+  if (at < 0 || name === '_' || known.has(name) || foreign.has(name)) return true
   return at === 0 ? isParameter && isWellNamed(name.slice(1)) : known.has(name.slice(at + 1))
 }
 
