@@ -52,7 +52,10 @@ export const anchorsOf = (site: Site): readonly Point[] => {
 const sidesOf = (shape: Shape, level: number): readonly Point[] => {
   const ys = shape.loops.flatMap(loop => loop.map(it => it[1]))
   const [low, high] = [Math.min(...ys), Math.max(...ys)]
-  const levels = Array.from({ length: sideLevels }, (_, at) => low + ((at + 0.5) * (high - low)) / sideLevels)
+  const levels = Array.from(
+    { length: sideLevels },
+    (_, at) => low + ((at + 1) * (high - low)) / (sideLevels + 1),
+  )
   return [level, ...levels].flatMap((y): readonly Point[] => {
     const place = floatAt(shape, y)
     return place ? [place] : []

@@ -192,12 +192,15 @@ const besideRange = (low: number, high: number, top: number, labels_mm: number) 
  */
 const uprightRanges = ({ window, stand }: Wanted, scale: number, at: Point, height: number) => {
   const reveal = placeView({ ...stand, window, at, scale }).toPaper([0, 0])[1]
-  const [low, high] = [at[1], at[1] + height]
+  const [low, high] = [at[1] + offBreak_mm, at[1] + height - offBreak_mm]
   return {
     right: { low, high },
     left: stand.mirrored ? { low, high: reveal - offChain_mm } : { low: reveal + offChain_mm, high },
   }
 }
+
+/** Leaders keep off the break lines at both ends. Ours. */
+const offBreak_mm = 4
 
 /** The words of a narrow joint stand beyond the end of its chain. Ours. */
 const offChain_mm = 14

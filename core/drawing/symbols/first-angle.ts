@@ -6,7 +6,7 @@ import type { DrawnSymbol } from './symbol'
 export const firstAngle: DrawnSymbol = {
   name: 'first-angle',
   marks: ({ at: [x, y], layer }) => {
-    const path = (points: readonly Point[], closed: boolean, pen: 'stroke' | 'axis'): ViewMark => ({
+    const path = (points: readonly Point[], closed: boolean, pen: 'stroke' | 'faint'): ViewMark => ({
       kind: 'path',
       layer,
       pen,
@@ -32,7 +32,7 @@ export const firstAngle: DrawnSymbol = {
           [0, 0],
         ],
         false,
-        'axis',
+        'faint',
       ),
       path(
         [
@@ -40,7 +40,7 @@ export const firstAngle: DrawnSymbol = {
           [8, 0],
         ],
         false,
-        'axis',
+        'faint',
       ),
       path(
         [
@@ -48,7 +48,7 @@ export const firstAngle: DrawnSymbol = {
           [4.5, 3.3],
         ],
         false,
-        'axis',
+        'faint',
       ),
     ]
   },
