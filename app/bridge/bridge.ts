@@ -1,10 +1,12 @@
+import type { Words } from '../../core/words'
+
 /** A file as the window sees it: its name and its bytes. Where it lies is the host's business; the token stands for it. */
 export type HostFile = { readonly name: string; readonly bytes: Uint8Array; readonly token: string }
 
 /** What became of an attempt to write: where it lies now, why it failed, or that the user called it off. */
 export type Written =
   | { readonly kind: 'written'; readonly name: string; readonly token: string }
-  | { readonly kind: 'failed'; readonly why: string }
+  | { readonly kind: 'failed'; readonly why: Words }
   | { readonly kind: 'cancelled' }
 
 /** What the surroundings tell the window: a command of their menu, or a file that was opened from outside. */

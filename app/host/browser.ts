@@ -1,6 +1,7 @@
 import type { HostFile, Written } from '../bridge'
+import { extension } from '../../core/detail'
+import { filled, same, words } from '../../core/words'
 import type { Host } from './host'
-import { bundledSamples } from './samples'
 
 /** The parts of a browser's file access that are used. Not every browser has them, and the DOM library does not know them all. */
 type Pickers = {
@@ -26,7 +27,7 @@ export const browserHost = (page: Window): Host => {
       const handle = await pickers.showSaveFilePicker({ suggestedName: name, types: [acceptOf(kind)] })
       return await write(handle, keep(handle), bytes)
     } catch (error) {
-      return calledOff(error) ? { kind: 'cancelled' } : { kind: 'failed', why: String(error) }
+      return calledOff(error) ? { kind: 'cancelled' } : { kind: 'failed', why: same(String(error)) }
     }
   }
 
@@ -35,7 +36,7 @@ export const browserHost = (page: Window): Host => {
     open: async () => {
       if (pickers.showOpenFilePicker === undefined) return chosenByInput(page)
       try {
-        const [handle] = await pickers.showOpenFilePicker({ types: [acceptOf('json')] })
+        const [handle] = await pickers.showOpenFilePicker({ types: [acceptOf(extension)] })
         if (handle === undefined) return undefined
         const file = await handle.getFile()
         return { name: file.name, bytes: await bytesOf(file), token: keep(handle) }
@@ -50,11 +51,10 @@ export const browserHost = (page: Window): Host => {
       try {
         return await write(handle, token, bytes)
       } catch (error) {
-        return { kind: 'failed', why: String(error) }
+        return { kind: 'failed', why: same(String(error)) }
       }
     },
     saveAs,
-    samples: bundledSamples,
     setUnsaved: unsaved => {
       page.onbeforeunload = unsaved
         ? event => {
@@ -70,7 +70,11 @@ export const browserHost = (page: Window): Host => {
 
 const extensionOf = (name: string): string => name.slice(name.lastIndexOf('.') + 1)
 
-const mediaTypes: Readonly<Record<string, string>> = { json: 'application/json', svg: 'image/svg+xml' }
+const mediaTypes: Readonly<Record<string, string>> = {
+  svg: 'image/svg+xml',
+  pdf: 'application/pdf',
+  dxf: 'image/vnd.dxf',
+}
 
 const acceptOf = (kind: string) => ({
   accept: { [mediaTypes[kind] ?? 'application/octet-stream']: [`.${kind}`] },
@@ -87,7 +91,15 @@ const write = async (handle: FileSystemFileHandle, token: string, bytes: Uint8Ar
   await stream.close()
   const back = await bytesOf(await handle.getFile())
   if (back.length !== bytes.length || back.some((byte, i) => byte !== bytes[i]))
-    return { kind: 'failed', why: `${handle.name}: read back ${back.length} of ${bytes.length} bytes` }
+    return {
+      kind: 'failed',
+      why: filled(
+        words('{0}: read back {1} of {2} bytes', '{0}: {1} von {2} Byte zurückgelesen'),
+        handle.name,
+        `${back.length}`,
+        `${bytes.length}`,
+      ),
+    }
   return { kind: 'written', name: handle.name, token }
 }
 
@@ -105,7 +117,7 @@ const chosenByInput = (page: Window): Promise<HostFile | undefined> =>
   new Promise(answer => {
     const input = page.document.createElement('input')
     input.type = 'file'
-    input.accept = '.json,application/json'
+    input.accept = `.${extension}`
     input.addEventListener('cancel', () => answer(undefined))
     input.addEventListener('change', () => {
       const file = input.files?.[0]

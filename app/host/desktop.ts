@@ -1,6 +1,5 @@
 import type { Bridge } from '../bridge'
 import type { Host } from './host'
-import { bundledSamples } from './samples'
 
 /** The host of the desktop program: everything goes over the bridge. */
 export const desktopHost = (bridge: Bridge): Host => ({
@@ -8,7 +7,6 @@ export const desktopHost = (bridge: Bridge): Host => ({
   open: bridge.open,
   save: bridge.save,
   saveAs: bridge.saveAs,
-  samples: bundledSamples,
   setUnsaved: bridge.setUnsaved,
   beforeClose: mayClose => {
     bridge.onCloseAsked(() => {

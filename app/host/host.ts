@@ -9,8 +9,6 @@ export type Host = {
   readonly save: (token: string, name: string, bytes: Uint8Array) => Promise<Written>
   /** lets the user choose where to write; `kind` is the extension without its dot */
   readonly saveAs: (name: string, kind: string, bytes: Uint8Array) => Promise<Written>
-  /** the bundled samples, by file name */
-  readonly samples: () => Promise<readonly HostFile[]>
   /** tells the surroundings whether unsaved work is open, so that closing asks first */
   readonly setUnsaved: (unsaved: boolean) => void
   /** asks before closing: `mayClose` puts the question to the user and answers whether to go on */

@@ -1,12 +1,13 @@
 import { type BrowserWindow, type IpcMainEvent, type IpcMainInvokeEvent, dialog, ipcMain } from 'electron'
 import { basename } from 'node:path'
 import type { z } from 'zod'
+import { extension } from '../../core/detail'
 import { type HostFile, type Written, channels } from '../bridge'
 import { asked } from './asked'
 import { type Places } from './places'
 import { readProject } from './read-project'
 import { isOurPage } from './scheme'
-import { writeSafely } from './write-safely'
+import { writeFile } from './write-file'
 
 /** What the handlers need to know of the program. `window` is the one window, while there is one. */
 export type Desk = {
@@ -55,7 +56,7 @@ const checked = <T>(event: IpcMainEvent | IpcMainInvokeEvent, schema: z.ZodType<
 const open = async (desk: Desk): Promise<HostFile | undefined> => {
   const options = {
     properties: ['openFile' as const],
-    filters: [{ name: 'Jambwright', extensions: ['json'] }],
+    filters: [{ name: 'Jambwright', extensions: [extension] }],
   }
   const window = desk.window()
   const chosen =
@@ -74,12 +75,10 @@ const saveAs = async (desk: Desk, name: string, kind: string, bytes: Uint8Array)
 }
 
 const writeTo = async (path: string, token: string, bytes: Uint8Array): Promise<Written> => {
-  try {
-    await writeSafely(path, bytes)
-    return { kind: 'written', name: basename(path), token }
-  } catch (error) {
-    return { kind: 'failed', why: error instanceof Error ? error.message : String(error) }
-  }
+  const done = await writeFile(path, bytes)
+  return done.ok
+    ? { kind: 'written', name: basename(path), token }
+    : { kind: 'failed', why: done.problems[0].say }
 }
 
-const extensionOf = (name: string): string => /\.([a-z0-9]{1,8})$/.exec(name)?.[1] ?? 'json'
+const extensionOf = (name: string): string => /\.([a-z0-9]{1,8})$/.exec(name)?.[1] ?? extension

@@ -1,6 +1,7 @@
 import { type BrowserWindow, Menu, app, dialog, session } from 'electron'
 import { dirname } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { extension } from '../../core/detail'
 import { type HostNews, channels } from '../bridge'
 import { denyPermissions, guardPages } from './guard'
 import { handleMessages } from './handlers'
@@ -40,7 +41,7 @@ const openOne = (): void => {
 }
 
 function projectAmong(args: readonly string[]): string | undefined {
-  return args.find(arg => arg.toLowerCase().endsWith('.json'))
+  return args.find(arg => arg.toLowerCase().endsWith(`.${extension}`))
 }
 
 app.enableSandbox()

@@ -84,7 +84,7 @@ describe('the board', () => {
   it('opens and closes the joint between cold and hot', async () => {
     const { page } = await open()
     const slider = page.getByRole('slider', { name: 'Joint at' })
-    const now = () => page.locator('.js svg text').last().innerText()
+    const now = () => page.locator('.js svg text').last().textContent()
     expect(await now()).toBe('14 now')
     await slider.fill('-1')
     expect(await now()).toBe('17.3 now')

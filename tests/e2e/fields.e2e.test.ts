@@ -1,8 +1,13 @@
 import { describe, expect, it } from 'vitest'
+import type { Page } from 'playwright-core'
 import { painted, valueOf, withWindow } from './window'
 
 const open = withWindow()
 const joint = 'Joint, this side'
+
+/** What stands below a field, with plain spaces. */
+const hint = async (page: Page, at: string): Promise<string> =>
+  (await page.locator(at).innerText()).replaceAll('\u00a0', ' ')
 
 describe('a range field', () => {
   it.each([
@@ -15,9 +20,9 @@ describe('a range field', () => {
     const { page } = await open()
     const field = page.getByRole('textbox', { name: joint, exact: true })
     await field.fill(typed)
-    expect(await page.locator('#hint-joint').innerText()).toContain(echo)
+    expect(await hint(page, '#hint-joint')).toContain(echo)
     await field.press('Enter')
-    expect(await page.locator('#hint-joint').innerText()).toContain(echo)
+    expect(await hint(page, '#hint-joint')).toContain(echo)
     expect(await valueOf(page, joint)).toBe(shown)
     await page.keyboard.press('Control+z')
     expect(await valueOf(page, joint)).toBe('11 to 17')
@@ -29,7 +34,7 @@ describe('a field', () => {
     const { page } = await open()
     const field = page.getByRole('textbox', { name: 'Frame width', exact: true })
     await field.fill('1200+2*15')
-    expect(await page.locator('[id^="hint-opening.width"]').innerText()).toContain('1230 mm')
+    expect(await hint(page, '[id^="hint-opening.width"]')).toContain('1230 mm')
     await field.press('Enter')
     expect(await valueOf(page, 'Frame width')).toBe('1230')
   })
@@ -41,7 +46,7 @@ describe('a field', () => {
     await field.press('Enter')
     expect(await field.inputValue()).toBe('4000')
     expect(await field.getAttribute('aria-invalid')).toBe('true')
-    expect(await page.locator('[id^="hint-opening.position"]').innerText()).toMatch(/Kept 15\./)
+    expect(await hint(page, '[id^="hint-opening.position"]')).toMatch(/Kept 15\./)
     await field.press('Escape')
     expect(await field.inputValue()).toBe('15')
     expect(await page.getByRole('button', { name: 'Undo', exact: true }).isDisabled()).toBe(true)
@@ -51,7 +56,7 @@ describe('a field', () => {
     const { page } = await open()
     const field = page.getByRole('textbox', { name: 'Frame height', exact: true })
     await field.fill('1.480')
-    expect(await page.locator('[id^="hint-opening.height"]').innerText()).toMatch(/1\.48 mm/)
+    expect(await hint(page, '[id^="hint-opening.height"]')).toMatch(/1\.48 mm/)
     await field.press('Escape')
     expect(await field.inputValue()).toBe('1480')
   })

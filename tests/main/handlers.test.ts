@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { beforeEach, describe, expect, it, vi } from 'vitest'
 import { channels } from '../../app/bridge'
+import { samples, saveProject } from '../../core/detail'
 import { handleMessages } from '../../app/main/handlers'
 import { newPlaces } from '../../app/main/places'
 import { double } from './electron-double'
@@ -10,7 +11,7 @@ import { double } from './electron-double'
 vi.mock('electron', () => import('./electron-double'))
 
 const page = 'jambwright://window/index.html'
-const bytes = new TextEncoder().encode('{"format":{"name":"jambwright"}}')
+const bytes = new TextEncoder().encode(samples.map(it => saveProject(it.project))[0] ?? '')
 let folder = ''
 let unsaved: boolean | undefined
 
@@ -48,13 +49,13 @@ describe('who may ask', () => {
 
 describe('what may be asked', () => {
   it.each([
-    ['a path for a name', ['../outside.json', 'json', bytes]],
-    ['a Windows path for a name', ['C:\\outside.json', 'json', bytes]],
-    ['a hidden name', ['.profile', 'json', bytes]],
-    ['a long extension', ['a.json', 'json/../../x', bytes]],
-    ['text for bytes', ['a.json', 'json', 'text']],
-    ['too few arguments', ['a.json']],
-    ['too many arguments', ['a.json', 'json', bytes, '/etc/passwd']],
+    ['a path for a name', ['../outside.jamb', 'jamb', bytes]],
+    ['a Windows path for a name', ['C:\\outside.jamb', 'jamb', bytes]],
+    ['a hidden name', ['.profile', 'jamb', bytes]],
+    ['a long extension', ['a.jamb', 'json/../../x', bytes]],
+    ['text for bytes', ['a.jamb', 'jamb', 'text']],
+    ['too few arguments', ['a.jamb']],
+    ['too many arguments', ['a.jamb', 'jamb', bytes, '/etc/passwd']],
   ])('%s is refused before any dialog opens', async (_, args) => {
     double.answers.save = { canceled: false, filePath: join(folder, 'never') }
     await expect(double.ask(channels.saveAs, page, ...args)).rejects.toThrow('refused')
@@ -64,39 +65,39 @@ describe('what may be asked', () => {
 
 describe('files', () => {
   it('a made-up token never becomes a path: the user is asked where', async () => {
-    expect(await double.ask(channels.save, page, '/etc/hostname', 'a.json', bytes)).toEqual({
+    expect(await double.ask(channels.save, page, '/etc/hostname', 'a.jamb', bytes)).toEqual({
       kind: 'cancelled',
     })
   })
 
   it('what was opened is saved in its place and read back the same', async () => {
-    const path = join(folder, 'house.json')
+    const path = join(folder, 'house.jamb')
     await writeFile(path, 'old')
     double.answers.open = { canceled: false, filePaths: [path] }
     const opened = (await double.ask(channels.open, page)) as { name: string; token: string }
-    expect(opened.name).toBe('house.json')
-    expect(await double.ask(channels.save, page, opened.token, 'house.json', bytes)).toEqual({
+    expect(opened.name).toBe('house.jamb')
+    expect(await double.ask(channels.save, page, opened.token, 'house.jamb', bytes)).toEqual({
       kind: 'written',
-      name: 'house.json',
+      name: 'house.jamb',
       token: opened.token,
     })
     expect(new Uint8Array(await readFile(path))).toEqual(bytes)
-    expect(await readdir(folder)).toEqual(['house.json'])
+    expect((await readdir(folder)).toSorted()).toEqual(['house.jamb', 'house.jamb.previous'])
   })
 
   it('save as gives a place that later saves go to', async () => {
-    const path = join(folder, 'copy.json')
+    const path = join(folder, 'copy.jamb')
     double.answers.save = { canceled: false, filePath: path }
-    const first = (await double.ask(channels.saveAs, page, 'copy.json', 'json', bytes)) as { token: string }
+    const first = (await double.ask(channels.saveAs, page, 'copy.jamb', 'jamb', bytes)) as { token: string }
     double.answers.save = { canceled: true, filePath: '' }
-    const second = await double.ask(channels.save, page, first.token, 'copy.json', bytes.slice(0, 2))
-    expect(second).toMatchObject({ kind: 'written', name: 'copy.json' })
-    expect((await readFile(path)).length).toBe(2)
+    const second = await double.ask(channels.save, page, first.token, 'copy.jamb', bytes)
+    expect(second).toMatchObject({ kind: 'written', name: 'copy.jamb' })
+    expect(new Uint8Array(await readFile(path))).toEqual(bytes)
   })
 
   it('a place that cannot be written is said, not thrown', async () => {
-    double.answers.save = { canceled: false, filePath: join(folder, 'none', 'a.json') }
-    expect(await double.ask(channels.saveAs, page, 'a.json', 'json', bytes)).toMatchObject({ kind: 'failed' })
+    double.answers.save = { canceled: false, filePath: join(folder, 'none', 'a.jamb') }
+    expect(await double.ask(channels.saveAs, page, 'a.jamb', 'jamb', bytes)).toMatchObject({ kind: 'failed' })
   })
 
   it('a folder in the place of a project is refused with words', async () => {

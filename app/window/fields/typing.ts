@@ -1,5 +1,5 @@
 import { type Band, type Problem, readBand, readQuantity, type Wanted } from '../../../core/units'
-import { filled, same, type Words, words } from '../../../core/words'
+import { filled, type Language, same, type Words, words } from '../../../core/words'
 import { say } from '../window-words'
 
 /** What a field says below itself while something is typed, and how grave it is. */
@@ -23,19 +23,30 @@ const typed = <T>(
 ): Typed<T> => {
   if (!read.ok) return { asks: false, echo: { kind: 'refused', say: refusal(read.problems[0], shown) } }
   const { value, understood, asks, notes, differs } = read.value
-  const isSpelledOut = differs || !/^\s*[\d.,]+\s*$/.test(text) || /,/.test(text)
+  // A plain number with a point needs no explanation in English, one with a comma none in German.
+  const isPlain = { en: /^\s*\d+(\.\d+)?\s*$/.test(text), de: /^\s*\d+(,\d+)?\s*$/.test(text) }
+  const wanted = { en: differs || !isPlain.en, de: differs || !isPlain.de }
   const note = notes[0] ? filled(words('; {0}', '; {0}'), notes[0]) : same('')
   const echo: Echo | undefined = asks
     ? { kind: 'asks', say: filled(say.takeIt, filled(asks)) }
-    : isSpelledOut
+    : wanted.en || wanted.de
       ? {
           kind: 'read',
-          say: filled(words('{0}{1}', '{0}{1}'), filled(say.readAs, text.trim(), understood), note),
+          say: onlyWhere(
+            wanted,
+            filled(words('{0}{1}', '{0}{1}'), filled(say.readAs, text.trim(), understood), note),
+          ),
         }
       : undefined
   // Both readers give the type that their caller asked for.
   return { value: value as T, asks: asks !== undefined, ...(echo && { echo }) }
 }
+
+/** The words in those languages in which they are wanted; nothing in the others. */
+const onlyWhere = (wanted: Readonly<Record<Language, boolean>>, it: Words): Words => ({
+  en: wanted.en ? it.en : '',
+  de: wanted.de ? it.de : '',
+})
 
 /** What is not taken, and that the old value stays. */
 export const refusal = (problem: Problem, shown: Words): Words => filled(say.kept, ended(problem.say), shown)
