@@ -12,7 +12,7 @@ import {
   selectableIn,
   typedAt,
 } from '../../app/editor'
-import { type Edit, samples } from '../../core/detail'
+import { type Edit, openProject, samples, saveProject } from '../../core/detail'
 import { specified } from '../../core/units'
 import { same } from '../../core/words'
 
@@ -254,6 +254,28 @@ describe('laws under any course of actions', () => {
         expect(again.revision).toBe(there.revision)
       }),
       { numRuns: 200 },
+    )
+  })
+
+  it('no size that is stated changes the order of the layers', () => {
+    const orderOf = (session: Session) =>
+      Object.values(session.project.walls).map(it => it.layers.map(layer => layer.id))
+    const sizes = actions.filter(it => !('edits' in it) || it.edits.every(each => each.kind === 'state'))
+    fc.assert(
+      fc.property(fc.array(sizes, { maxLength: 40 }), all => {
+        expect(orderOf(run(begun, all))).toEqual(orderOf(begun))
+      }),
+      { numRuns: 100 },
+    )
+  })
+
+  it('whatever was done, the project can be saved and comes back the same', () => {
+    fc.assert(
+      fc.property(fc.array(actions, { maxLength: 20 }), all => {
+        const { project } = run(begun, all)
+        expect(openProject(saveProject(project))).toMatchObject({ ok: true, value: { project, notes: [] } })
+      }),
+      { numRuns: 100 },
     )
   })
 
