@@ -1,7 +1,7 @@
 import { drawHatch, hatchOf, type ViewMark } from '../../drawing'
 import type { Point } from '../../geometry'
 import { add, type Place } from './draft'
-import { circle, loopTags, pointsOf, polyline, solid, twiceArea, upwards } from './figures'
+import { circle, loopTags, pointsOf, polyline, solid, turned, twiceArea, upwards } from './figures'
 import { fillLayer, type On, penLayer, regionLayer, weightOf } from './layers'
 import { dotLines, type PatternLine, patternTags, straightLines } from './pattern'
 import { point } from './tags'
@@ -47,7 +47,7 @@ export const drawArea = (place: Place, area: Area & { readonly hatch: NonNullabl
     )
   if (area.part === undefined) return
   const region = regionLayer(draft)
-  for (const loop of loops) polyline(place, loop, true, { ...region, own: part })
+  loops.forEach((loop, at) => polyline(place, turned(loop, at === 0), true, { ...region, own: part }))
 }
 
 const pattern = (

@@ -43,7 +43,11 @@ export const dxfOf = (drawings: Some<Drawing>, version: Version): Uint8Array => 
     const paper = addSpace(draft, at === 0 ? '*Paper_Space' : `*Paper_Space${at - 1}`, 'paper')
     tabs.push({ space: paper, name: `${sheetWord[drawing.language]} ${at + 1}`, size_mm: drawing.size_mm })
     sheetViewport({ draft, space: paper, scale: 1, at: it => it }, drawing.size_mm)
-    extent = drawSheet({ ...draft, look: drawing }, drawing, { paper, model, ...(extent && { taken: extent }) })
+    extent = drawSheet({ ...draft, look: drawing }, drawing, {
+      paper,
+      model,
+      ...(extent && { taken: extent }),
+    })
   })
   const dot = dotBlock(draft)
   const body = [

@@ -119,8 +119,8 @@ export const loopTags = (loops: readonly (readonly Point[])[]): Tags => [
   }),
 ]
 
-/** Loops of a fill whose order is not known: the largest is the outline. */
-const turned = (loop: readonly Point[], counterClockwise: boolean): readonly Point[] =>
+/** A loop in the wanted direction. */
+export const turned = (loop: readonly Point[], counterClockwise: boolean): readonly Point[] =>
   twiceArea(loop) > 0 === counterClockwise ? loop : loop.toReversed()
 
 /** Twice the area, positive when counter-clockwise. */

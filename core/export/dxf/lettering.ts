@@ -3,10 +3,11 @@ export type Version = 'AC1021' | 'AC1015'
 
 /**
  * Words of TEXT and attributes: what a reader would take for a code (`%%d`, `^J`, `\U+0041`) stays the letters it is.
+ * Two per cent signs are parted by a space, because readers do not agree how else to write them.
  */
 export const plainWords = (words: string): string =>
   words
-    .replace(/%{2,}/g, signs => '%%%'.repeat(signs.length))
+    .replace(/%(?=%)/g, '% ')
     .replace(/\^/g, '^ ')
     .replace(/\\(?=[UuMm]\+)/g, '\\U+005C')
 
@@ -14,7 +15,7 @@ export const plainWords = (words: string): string =>
 export const paragraphWords = (words: string): string =>
   words
     .replace(/[\\{}]/g, sign => `\\${sign}`)
-    .replace(/%{2,}/g, signs => '%%%'.repeat(signs.length))
+    .replace(/%(?=%)/g, '% ')
     .replace(/\^/g, '^ ')
 
 /** Bytes of a finished file: UTF-8 in the newer version is written elsewhere, the older one has the Windows code page. */

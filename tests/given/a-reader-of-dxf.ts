@@ -1,0 +1,51 @@
+import { execFileSync } from 'node:child_process'
+import { mkdtempSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { z } from 'zod'
+
+const counts = z.record(z.string(), z.number())
+
+const readDxf = z.object({
+  version: z.string(),
+  errors: z.array(z.string()),
+  fixes: z.array(z.string()),
+  counts: z.record(z.string(), counts),
+  areas: z.record(z.string(), z.number()),
+  materials: z.record(z.string(), z.string().nullable()),
+  sizes: z.array(z.object({ measures: z.number(), says: z.string(), block: z.string() })),
+  sizeWords: z.array(z.array(z.string())),
+  numbers: z.array(z.string()),
+  words: z.array(z.string()),
+  attributes: z.record(z.string(), z.string()),
+  viewports: z.array(z.array(z.number())),
+  lowest: z.array(z.number()),
+  highest: z.array(z.number()),
+  layers: z.record(z.string(), z.tuple([z.number(), z.string(), z.boolean(), z.number()])),
+  linetypes: z.record(z.string(), z.array(z.number())),
+  patterns: counts,
+})
+
+/** A DXF as another library reads it. */
+export type ReadDxf = z.infer<typeof readDxf>
+
+/** Reads a DXF with ezdxf, which Debian's own Python has. A file that it refuses throws. */
+export const readByEzdxf = (bytes: Uint8Array): ReadDxf => {
+  const path = join(mkdtempSync(join(tmpdir(), 'dxf-')), 'sheet.dxf')
+  writeFileSync(path, bytes)
+  const said = execFileSync('/usr/bin/python3', ['tests/given/read-dxf.py', path], {
+    encoding: 'utf8',
+    maxBuffer: 1 << 28,
+    stdio: ['ignore', 'pipe', 'pipe'],
+  })
+  return readDxf.parse(JSON.parse(said))
+}
+
+/** The groups of a DXF: code and value, as they stand in its lines. */
+export const groupsOf = (text: string): readonly (readonly [code: number, value: string])[] => {
+  const lines = text.split('\r\n')
+  return Array.from({ length: Math.floor(lines.length / 2) }, (_, at) => [
+    Number(lines[2 * at]),
+    lines[2 * at + 1] ?? '',
+  ])
+}
