@@ -2,20 +2,12 @@ import type { FieldAt, Frame, Joint, Opening, Project, Zone } from '../detail'
 import type { Id } from '../geometry'
 import type { Side } from '../kinds'
 import { frameMovement } from '../practice'
-import type { Band, Basis, Stated, Unit } from '../units'
+import type { Band, Basis, Stated } from '../units'
 import { inWords, writeQuantity } from '../units'
 import { type Words, words } from '../words'
 import { sideSizes, type SideSizes } from './sizes'
 import { stillBand } from './still-band'
-
-/** One line of a sum, as it would be written by hand: "+ 0.3 mm, 0.5 mm/m × 1.206 m ÷ 2, assumed". */
-export type Term = {
-  readonly sign: '' | '+' | '−' | '×' | '÷' | '='
-  readonly value: number
-  readonly unit: Unit
-  readonly says: Words
-  readonly basis?: Basis
-}
+import type { Term } from './term'
 
 /**
  * Where the joint of one zone can be. Derived, never stored.

@@ -1,6 +1,6 @@
 import type { MovementBasis } from '../practice'
 import { words } from '../words'
-import type { Term } from './joint-band'
+import type { Term } from './term'
 
 /** How far a joint opens and closes from its installed width, both positive. */
 export type Movement = { readonly opens_mm: number; readonly closes_mm: number }

@@ -2,7 +2,7 @@ import type { FieldAt, Joint, Opening, Survey, Zone } from '../detail'
 import type { Side } from '../kinds'
 import type { Band, Stated } from '../units'
 import { type Words, words } from '../words'
-import type { Term } from './joint-band'
+import type { Term } from './term'
 import type { SideSizes } from './sizes'
 
 /** Where a joint can be before anything moves, and how both ends come about. */
