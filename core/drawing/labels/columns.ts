@@ -76,7 +76,9 @@ const cheaperSides = ([first, second]: readonly Picture[]): Sides => {
     .filter(it => it.gain > clearly)
     .toSorted((a, b) => b.gain - a.gain)
   const { low, high, pitch_mm, side } = second.column
-  return new Map(gains.slice(0, Math.floor((high - low) / pitch_mm) + 1).map(it => [it.id, side]))
+  return new Map(
+    gains.slice(0, Math.max(0, Math.floor((high - low) / pitch_mm) + 1)).map(it => [it.id, side]),
+  )
 }
 
 /** The cheapest leader of a site to any height of a column. */

@@ -16,7 +16,8 @@ export const membraneLines = (
       kind: 'path',
       layer: part ? layerOfRole[part.role] : 'sealing',
       part: line.part,
-      pen: part?.line ?? 'membrane-inner',
+      // a line that is no membrane is a sheet of metal: as strong as any cut
+      pen: part?.line ?? 'cut',
       points,
       closed: false,
     }))

@@ -22,9 +22,10 @@ export const drawNumbers = (
   },
 ): { readonly marks: readonly ViewMark[]; readonly layout: Layout } => {
   const { toPaper, toModel } = on.placement
-  const shapes = shapesOf(section, on.hatchOf, on.window, toPaper)
-  const sites = parts.map(part => siteOf(part, section, shapes, on.window, toPaper)).filter(isVisible)
-  const layout = layOutColumns(sites, [...shapes.values()].flat(), on.columns, on.kept)
+  const bodies = bodiesOf(section, on.hatchOf, on.window, toPaper)
+  const sites = parts.map(part => siteOf(part, section, bodies, on.window, toPaper)).filter(isVisible)
+  const solid = [...bodies.values()].flatMap(it => it.solid)
+  const layout = layOutColumns(sites, solid, on.columns, on.kept)
   const marks = parts.flatMap((part): ViewMark[] => {
     const [first, ...more] = (layout.leaders.get(part.id)?.path ?? []).map(toModel)
     if (first === undefined) return []
@@ -45,23 +46,31 @@ export const drawNumbers = (
 
 const isVisible = (site: Site): boolean => site.shapes.length + site.places.length > 0
 
-/** The visible bodies of each part of the section, on paper. Gas and air are seen through, not pointed at. */
-const shapesOf = (
+/** Bodies of one part on paper: those of a material, and the air or gas that it holds. */
+type Bodies = { readonly solid: readonly Shape[]; readonly clear: readonly Shape[] }
+
+/** The visible bodies of each part of the section. */
+const bodiesOf = (
   section: Section,
   hatchOf: (material: Id) => string,
   window: Window,
   toPaper: (at: Point) => Point,
-): ReadonlyMap<Id, readonly Shape[]> => {
-  const shapes = new Map<Id, Shape[]>()
-  for (const region of section.regions) {
-    if (region.fill.kind === 'air' || hatchOf(region.fill.material) === 'air_cavity') continue
-    const loops = [region.outline, ...region.holes]
+): ReadonlyMap<Id, Bodies> => {
+  const bodies = new Map<Id, Bodies>()
+  for (const { part, fill, outline, holes } of section.regions) {
+    const loops = [outline, ...holes]
       .map(it => clipOutline(it, window))
       .filter(it => it.length > 2)
       .map(it => it.map(toPaper))
-    if (loops.length > 0) shapes.set(region.part, [...(shapes.get(region.part) ?? []), { loops }])
+    if (loops.length === 0) continue
+    const { solid, clear } = bodies.get(part) ?? { solid: [], clear: [] }
+    const isClear = fill.kind === 'air' || hatchOf(fill.material) === 'air_cavity'
+    bodies.set(
+      part,
+      isClear ? { solid, clear: [...clear, { loops }] } : { solid: [...solid, { loops }], clear },
+    )
   }
-  return shapes
+  return bodies
 }
 
 /** A part is pointed at in its larger bodies: small ones beside them would draw the eye away. */
@@ -70,11 +79,13 @@ const mostBodies = 3
 const siteOf = (
   part: ListedPart,
   section: Section,
-  shapes: ReadonlyMap<Id, readonly Shape[]>,
+  bodies: ReadonlyMap<Id, Bodies>,
   window: Window,
   toPaper: (at: Point) => Point,
 ): Site => {
-  const own = part.of.map(it => shapes.get(it) ?? []).find(it => it.length > 0) ?? []
+  // gas is seen through and not pointed at, except where a part is nothing but air
+  const held = part.of.flatMap(it => bodies.get(it) ?? [])
+  const own = held.find(it => it.solid.length > 0)?.solid ?? held.find(it => it.clear.length > 0)?.clear ?? []
   const seen = section.seen.filter(it => part.of.includes(it.part)).map(it => clipOutline(it.outline, window))
   const lines = section.lines.filter(it => part.of.includes(it.part)).flatMap(it => clipLine(it.path, window))
   return {

@@ -44,7 +44,7 @@ export type Wanted = {
   readonly labelPitch_mm: (width_mm: number) => number
 }
 
-type Attempt = { readonly paper: Paper; readonly scale: number; readonly notes: 'below' | 'column' }
+type Attempt = { readonly paper: Paper; readonly scale: number; readonly notes: 'below' | 'column' | 'aside' }
 
 /** Preferred scales (ISO 5455, reported), with the sheet: a larger sheet before a scale that hides the joint. Ours. */
 const attempts: readonly Attempt[] = [
@@ -52,6 +52,7 @@ const attempts: readonly Attempt[] = [
   { paper: a4, scale: 0.5, notes: 'below' },
   { paper: a4, scale: 0.5, notes: 'column' },
   { paper: a3, scale: 0.5, notes: 'below' },
+  { paper: a3, scale: 0.5, notes: 'aside' },
   { paper: a4, scale: 0.2, notes: 'below' },
   { paper: a3, scale: 0.2, notes: 'below' },
   { paper: a4, scale: 0.1, notes: 'below' },
@@ -98,63 +99,137 @@ const chainsTake_mm = (count: number): number =>
   count === 0 ? 2 : sizing.first_mm + (count - 1) * sizing.pitch_mm + 4.2
 
 const arrangedOn = (
-  { paper, scale, notes }: Attempt,
+  attempt: Attempt,
   wanted: Wanted,
 ): { readonly fits: boolean; readonly arrangement: Arrangement } => {
-  const [[x0, y0], [x1, y1]] = paper.frame
-  const isUpright = wanted.stand.turn_deg === 270
+  const { paper, scale } = attempt
+  const across = acrossOf(attempt, wanted)
+  const noteColumn = attempt.notes === 'column' ? noteColumnOf(across, wanted, scale) : undefined
+  const below = belowOf(attempt, wanted, noteColumn)
+  const [, height] = onPaper(wanted, scale)
   const margin = margins(wanted)
-  const [width, height] = onPaper(wanted, scale)
-  const labelCount = isUpright && paper.name === 'A3' ? 2 : 1
-  const beside_mm = labels_mm.way + labels_mm.circle
-  const across = x1 - x0 - 2 * side_mm - margin.left - margin.right - width - labelCount * beside_mm
-  const words = Math.min(labels_mm.most, across / labelCount)
-  const free = Math.max(0, across - labelCount * words) / 2
-  const labelsLeft = !isUpright && wanted.stand.mirrored
-  const leftLabels = labelsLeft || labelCount === 2 ? words + beside_mm : 0
-  const viewX = x0 + side_mm + free + leftLabels + margin.left
-
-  const rightX = viewX + width + margin.right + labels_mm.way
-  const leftX = viewX - margin.left - labels_mm.way
-  const free_mm = (wanted.window[1][0] - wanted.coverTo_mm) * scale - 2 * pad_mm
-  const noteColumn =
-    notes === 'column' && !isUpright
-      ? labelsLeft
-        ? { x: x0 + pad_mm, width_mm: viewX + free_mm - x0 }
-        : { x: viewX + width - free_mm, width_mm: x1 - pad_mm - (viewX + width - free_mm) }
-      : undefined
-  const belowWidth = x1 - x0 - (paper.name === 'A3' ? titleBlock_mm[0] : 0) - 2 * pad_mm
-  const legend_mm = wanted.legendHeight_mm(belowWidth)
-  const notes_mm = wanted.notesHeight_mm(noteColumn?.width_mm ?? belowWidth, noteColumn !== undefined)
-  const below = legend_mm + (noteColumn ? 0 : notes_mm + gap_mm) + 2 * pad_mm
-  const floor = paper.name === 'A3' ? y0 : y0 + titleBlock_mm[1]
-  const foot = paper.name === 'A3' ? y0 + Math.max(below, titleBlock_mm[1]) : floor + below
-  const tall = y1 - foot - heading_mm - margin.top - margin.bottom - height
-  const viewY = foot + margin.bottom + Math.max(0, tall) * lift
-  const top = y1 - labelsBelowTop_mm[labelsLeft ? 'left' : 'right']
-  const low = noteColumn ? viewY + notes_mm + 6 : foot + pad_mm + 2
-  const pitch_mm = wanted.labelPitch_mm(words)
-  const ranges = isUpright
-    ? uprightRanges(wanted, scale, [viewX, viewY], height)
-    : besideRange(Math.max(low, viewY), Math.min(top, viewY + height), top, (wanted.labels - 1) * pitch_mm)
-  const right: LabelColumn = { side: 'right', x: rightX, width_mm: words, ...ranges.right }
-  const left: LabelColumn = { side: 'left', x: leftX, width_mm: words, ...ranges.left }
-  const columns = labelsLeft ? [left] : labelCount === 2 ? [right, left] : [right]
-  const room = columns.reduce((sum, it) => sum + Math.floor((it.high - it.low) / pitch_mm + 1e-6) + 1, 0)
+  const [[x0], [, y1]] = paper.frame
+  const tall = y1 - below.foot - heading_mm - margin.top - margin.bottom - height
+  const viewAt: Point = [across.viewX, below.foot + margin.bottom + Math.max(0, tall) * lift]
+  const columns = columnsOf(attempt, wanted, across, {
+    viewAt,
+    foot: below.foot,
+    notes_mm: noteColumn ? below.notes_mm + 6 : 0,
+  })
+  const pitch_mm = wanted.labelPitch_mm(across.words)
+  const room = columns.reduce(
+    (sum, it) => sum + Math.max(0, Math.floor((it.high - it.low) / pitch_mm + 1e-6) + 1),
+    0,
+  )
   return {
-    fits: words >= labels_mm.least && tall >= 0 && wanted.labels <= room,
+    fits: across.words >= labels_mm.least && tall >= 0 && wanted.labels <= room,
     arrangement: {
       paper,
       scale,
-      viewAt: [viewX, viewY],
+      viewAt,
       columns,
-      legend: { at: [x0 + pad_mm, foot - pad_mm], width_mm: belowWidth },
+      legend: { at: [below.x, below.top], width_mm: below.width_mm },
       notes: noteColumn
-        ? { at: [noteColumn.x, viewY + notes_mm + 1], width_mm: noteColumn.width_mm, beside: true }
-        : { at: [x0 + pad_mm, foot - pad_mm - legend_mm - gap_mm], width_mm: belowWidth, beside: false },
+        ? { at: [noteColumn.x, viewAt[1] + below.notes_mm + 1], width_mm: noteColumn.width_mm, beside: true }
+        : { at: [below.x, below.top - below.legend_mm - gap_mm], width_mm: below.width_mm, beside: false },
       headingAt: [x0 + pad_mm + 1, y1 - 8],
     },
   }
+}
+
+/** How the width of a sheet is shared: chains, picture, circles, words. */
+type Across = {
+  /** the frame's sides, or what of them is left beside legend and notes */
+  readonly left: number
+  readonly right: number
+  readonly viewX: number
+  readonly viewWidth: number
+  readonly labels: 'left' | 'right' | 'both'
+  readonly rightX: number
+  readonly leftX: number
+  /** width of the words of a label */
+  readonly words: number
+}
+
+const acrossOf = ({ paper, scale, notes }: Attempt, wanted: Wanted): Across => {
+  const left = paper.frame[0][0]
+  const right = paper.frame[1][0] - (notes === 'aside' ? titleBlock_mm[0] : 0)
+  const upright = isUpright(wanted)
+  const labels =
+    upright && paper.name === 'A3' ? 'both' : !upright && wanted.stand.mirrored ? 'left' : 'right'
+  const count = labels === 'both' ? 2 : 1
+  const margin = margins(wanted)
+  const [viewWidth] = onPaper(wanted, scale)
+  const beside_mm = labels_mm.way + labels_mm.circle
+  const spare = right - left - 2 * side_mm - margin.left - margin.right - viewWidth - count * beside_mm
+  const words = Math.min(labels_mm.most, spare / count)
+  const free = Math.max(0, spare - count * words) / 2
+  const viewX = left + side_mm + free + (labels === 'right' ? 0 : words + beside_mm) + margin.left
+  return {
+    left,
+    right,
+    viewX,
+    viewWidth,
+    labels,
+    rightX: viewX + viewWidth + margin.right + labels_mm.way,
+    leftX: viewX - margin.left - labels_mm.way,
+    words,
+  }
+}
+
+const isUpright = ({ stand }: Wanted): boolean => stand.turn_deg === 270
+
+/** At a jamb there is room for notes outside, beside what covers the frame. */
+const noteColumnOf = (
+  { left, right, viewX, viewWidth, labels }: Across,
+  wanted: Wanted,
+  scale: number,
+): { readonly x: number; readonly width_mm: number } | undefined => {
+  if (isUpright(wanted)) return undefined
+  const free = (wanted.window[1][0] - wanted.coverTo_mm) * scale - 2 * pad_mm
+  if (labels === 'left') return { x: left + pad_mm, width_mm: viewX + free - left }
+  const x = viewX + viewWidth - free
+  return { x, width_mm: right - pad_mm - x }
+}
+
+/** Legend and notes below a view, or beside it above the title block; and the height that the view stands on. */
+const belowOf = (
+  { paper, notes }: Attempt,
+  wanted: Wanted,
+  noteColumn: { readonly width_mm: number } | undefined,
+) => {
+  const [[x0, y0], [x1]] = paper.frame
+  const aside = notes === 'aside'
+  const width_mm =
+    (paper.name === 'A3' && !aside ? x1 - x0 - titleBlock_mm[0] : titleBlock_mm[0]) - 2 * pad_mm
+  const legend_mm = wanted.legendHeight_mm(width_mm)
+  const notes_mm = wanted.notesHeight_mm(noteColumn?.width_mm ?? width_mm, noteColumn !== undefined)
+  const height = legend_mm + (noteColumn ? 0 : notes_mm + gap_mm) + 2 * pad_mm
+  const onBlock = paper.name === 'A4' || aside
+  const top = onBlock ? y0 + titleBlock_mm[1] + height : y0 + Math.max(height, titleBlock_mm[1])
+  const x = aside ? x1 - titleBlock_mm[0] + pad_mm : x0 + pad_mm
+  return { x, top: top - pad_mm, width_mm, legend_mm, notes_mm, foot: aside ? y0 : top }
+}
+
+/** The columns of circles, as high as they may reach. `notes_mm` is what notes take of the foot of a column. */
+const columnsOf = (
+  { paper, scale }: Attempt,
+  wanted: Wanted,
+  across: Across,
+  { viewAt, foot, notes_mm }: { readonly viewAt: Point; readonly foot: number; readonly notes_mm: number },
+): readonly LabelColumn[] => {
+  const [, height] = onPaper(wanted, scale)
+  const [viewY, top] = [
+    viewAt[1],
+    paper.frame[1][1] - labelsBelowTop_mm[across.labels === 'left' ? 'left' : 'right'],
+  ]
+  const labels = (wanted.labels - 1) * wanted.labelPitch_mm(across.words)
+  const ranges = isUpright(wanted)
+    ? uprightRanges(wanted, { scale, at: viewAt, height, foot: foot + pad_mm + 5, top, labels })
+    : besideRange(viewY + notes_mm, Math.min(top, viewY + height), top, labels)
+  const right: LabelColumn = { side: 'right', x: across.rightX, width_mm: across.words, ...ranges.right }
+  const left: LabelColumn = { side: 'left', x: across.leftX, width_mm: across.words, ...ranges.left }
+  return across.labels === 'left' ? [left] : across.labels === 'both' ? [right, left] : [right]
 }
 
 /** A view stands a little below the middle of its room, clear of the heading. Ours. */
@@ -190,11 +265,25 @@ const besideRange = (low: number, high: number, top: number, labels_mm: number) 
  * Where columns may reach beside a section with outside at its left: at the right beside all of it, at the left
  * beside the wall alone, clear of the chains across the joint.
  */
-const uprightRanges = ({ window, stand }: Wanted, scale: number, at: Point, height: number) => {
-  const reveal = placeView({ ...stand, window, at, scale }).toPaper([0, 0])[1]
-  const [low, high] = [at[1] + offBreak_mm, at[1] + height - offBreak_mm]
+const uprightRanges = (
+  { window, stand }: Wanted,
+  on: {
+    readonly scale: number
+    readonly at: Point
+    readonly height: number
+    readonly foot: number
+    readonly top: number
+    readonly labels: number
+  },
+) => {
+  const reveal = placeView({ ...stand, window, at: on.at, scale: on.scale }).toPaper([0, 0])[1]
+  const [low, high] = [on.at[1] + offBreak_mm, on.at[1] + on.height - offBreak_mm]
+  // a column grows away from the chains through the wall, which stand at its cut end
+  const right = stand.mirrored
+    ? { low, high: Math.min(on.top, Math.max(high, low + on.labels)) }
+    : { low: Math.max(on.foot, Math.min(low, high - on.labels)), high }
   return {
-    right: { low, high },
+    right,
     left: stand.mirrored ? { low, high: reveal - offChain_mm } : { low: reveal + offChain_mm, high },
   }
 }

@@ -4,11 +4,10 @@ import { sideName } from '../../kinds'
 import { practiceOf } from '../../practice'
 import type { Section } from '../../section'
 import { filled, type Language, same, type Words, words } from '../../words'
-import type { Drawing, Mark, Palette, View } from '../mark'
+import type { Drawing, Mark, Palette } from '../mark'
 import { drawSection } from '../section/draw-section'
 import { chainsAcross, chainsThrough } from '../section/section-sizes'
 import { standOf, usualWindow, zoneLook } from '../section/zone-view'
-import { placeView } from '../place-view'
 import type { ListedPart } from '../section/listed-part'
 import { heights } from '../text/lettering'
 import { arrange, fittingScales, type Arrangement, type Wanted } from './arrange'
@@ -27,6 +26,7 @@ import {
   notesHeight_mm,
 } from './notes'
 import { titleBlock_mm } from './paper'
+import { sideWords } from './side-words'
 import type { TitleField } from './title-block'
 
 /** What a sheet says beyond the model: nothing of it is read from a clock or guessed. */
@@ -58,6 +58,7 @@ export const detailSheet = (
     show: { sizes: true, numbers: true },
     columns,
   })
+  const labels = drawLabels(look.parts, layout, columns, language)
   const title = headingOf(place)[language]
   return {
     size_mm: on.paper.size_mm,
@@ -75,8 +76,8 @@ export const detailSheet = (
       ...sheetFrame(on.paper),
       ...checkRuler(on.paper, language),
       ...heading(project, place, on, language),
-      ...sideWords(view, language),
-      ...drawLabels(look.parts, layout, columns, language),
+      ...sideWords(view, labels, language),
+      ...labels,
       ...legendMarks(on, legend, language),
       ...notesMarks(on, notes, language),
       titleBlockMark(project, place, on, options),
@@ -153,34 +154,6 @@ const heading = (
   ]
 }
 
-const inside = words('INSIDE', 'INNEN')
-const outside = words('OUTSIDE', 'AUSSEN')
-
-/**
- * The words inside and outside, off the drawing: at the right end of a jamb, below or above head and sill at the corners
- * towards the opening.
- */
-const sideWords = (view: View, language: Language): readonly Mark[] => {
-  const { toPaper } = placeView(view)
-  const [[x0, y0], [x1, y1]] = view.window
-  const middle = toPaper([(x0 + x1) / 2, (y0 + y1) / 2])
-  const end = view.turn_deg === 0 && view.mirrored ? x0 : x1
-  return (
-    [
-      [inside, toPaper([end, y1])],
-      [outside, toPaper([end, y0])],
-    ] as const
-  ).map(([word, [x, y]]) => {
-    const up = y > middle[1]
-    const right = x > middle[0]
-    return text(word[language], [right ? x - 3 : x + 3, up ? y + 2 : y - 2 - heights.subtitle_mm], {
-      height_mm: heights.subtitle_mm,
-      faint: true,
-      anchor: right ? 'end' : 'start',
-    })
-  })
-}
-
 const notesOf = (project: Project, place: ZonePlace): readonly Notes[] => {
   const assumed = firstOf(assumedAt(project, place), 6)
   const practice = practiceOf(project.practice)
@@ -226,7 +199,9 @@ const legendMarks = (
   } = on.legend
   return [
     line('field', [x - pad_mm, top + pad_mm], [x + width_mm + pad_mm, top + pad_mm]),
-    line('field', [x + width_mm + pad_mm, top + pad_mm], [x + width_mm + pad_mm, on.paper.frame[0][1]]),
+    ...[x - pad_mm, x + width_mm + pad_mm].map(side =>
+      line('field', [side, top + pad_mm], [side, on.paper.frame[0][1]]),
+    ),
     ...drawLegend(legend, [x, top], width_mm, language),
   ]
 }

@@ -1,0 +1,120 @@
+import type { Point } from '../../geometry'
+import { type Language, words } from '../../words'
+import { flatten } from '../flatten'
+import type { Mark, View, ViewMark } from '../mark'
+import { placeView } from '../place-view'
+import { heights, textWidth_mm } from '../text/lettering'
+import { text } from './marks'
+
+const inside = words('INSIDE', 'INNEN')
+const outside = words('OUTSIDE', 'AUSSEN')
+
+/** Lower left and upper right corner of what stands on the sheet. */
+type Box = readonly [Point, Point]
+
+/**
+ * The words inside and outside, off the drawing on their sides of it: at the end towards the opening, or where they
+ * meet neither sizes nor leaders nor labels.
+ */
+export const sideWords = (view: View, labels: readonly Mark[], language: Language): readonly Mark[] => {
+  const taken = [...flatten(view), ...labels.flatMap(it => (it.kind === 'view' ? [] : [it]))].flatMap(boxesOf)
+  return (
+    [
+      [inside, 1],
+      [outside, 0],
+    ] as const
+  ).map(([word, side]) => {
+    const places = placesFor(word[language], view, side)
+    const free = places.find(it => !taken.some(box => meet(boxAt(it, word[language]), box)))
+    const { at, anchor } = free ?? places[0] ?? { at: [0, 0], anchor: 'start' }
+    return text(word[language], at, { height_mm: heights.subtitle_mm, faint: true, anchor })
+  })
+}
+
+type Stand = { readonly at: Point; readonly anchor: 'start' | 'end' }
+
+/** Places along the side of a view that looks inside (1) or outside (0), the end towards the opening first. */
+const placesFor = (word: string, view: View, side: 0 | 1): readonly Stand[] => {
+  const { toPaper } = placeView(view)
+  const [low, high] = view.window
+  const [open, wall] = view.turn_deg === 0 && view.mirrored ? [low[0], high[0]] : [high[0], low[0]]
+  const [from, to] = [
+    toPaper([open, side === 1 ? high[1] : low[1]]),
+    toPaper([wall, side === 1 ? high[1] : low[1]]),
+  ]
+  const middle = toPaper([(low[0] + high[0]) / 2, (low[1] + high[1]) / 2])
+  const width = textWidth_mm(word, heights.subtitle_mm)
+  if (view.turn_deg === 0) {
+    const y = from[1] > middle[1] ? from[1] + off_mm : from[1] - off_mm - heights.subtitle_mm
+    const [left, right] = [Math.min(from[0], to[0]) + 3, Math.max(from[0], to[0]) - 3]
+    const shifts = [0, 4, 8, 12, 16, 20, 24].map((shift): Stand => ({
+      at: [right + shift, y],
+      anchor: 'end',
+    }))
+    return [...shifts, { at: [left, y], anchor: 'start' }, { at: [left - width - 6, y], anchor: 'start' }]
+  }
+  const up = from[1] > middle[1]
+  const x = from[0] > middle[0] ? from[0] - 3 : from[0] + 3
+  const anchor = from[0] > middle[0] ? 'end' : 'start'
+  return [0, 3, 6, 9].map(shift => ({
+    at: [x, up ? from[1] + off_mm + shift : from[1] - off_mm - shift - heights.subtitle_mm],
+    anchor,
+  }))
+}
+
+/** From the drawing to the words. */
+const off_mm = 2
+
+const boxAt = ({ at: [x, y], anchor }: Stand, word: string): Box => {
+  const width = textWidth_mm(word, heights.subtitle_mm)
+  const left = anchor === 'end' ? x - width : x
+  return [
+    [left - 1, y - 0.6],
+    [left + width + 1, y + heights.subtitle_mm + 0.6],
+  ]
+}
+
+const meet = ([a, b]: Box, [c, d]: Box): boolean => a[0] < d[0] && c[0] < b[0] && a[1] < d[1] && c[1] < b[1]
+
+/** Boxes round what words must keep off: words, chains with their extension lines, leaders, break lines. */
+const boxesOf = (mark: ViewMark): readonly Box[] => {
+  if (mark.kind === 'text') return [textBox(mark)]
+  if (mark.kind === 'leader')
+    return mark.path.slice(1).flatMap((to, at) => stepsAlong(mark.path[at] ?? to, to))
+  if (mark.kind === 'path' && (mark.pen === 'break' || mark.pen === 'size'))
+    return mark.points.slice(1).map((to, at) => boxRound(mark.points[at] ?? to, to))
+  if (mark.kind !== 'dimension') return []
+  const level = Math.abs(mark.from[1] - mark.to[1]) < 1e-6
+  const feet: readonly Point[] = [mark.from, mark.to].map(([x, y]) =>
+    level ? [x, mark.line[1]] : [mark.line[0], y],
+  )
+  const [a, b] = [feet[0] ?? mark.from, feet[1] ?? mark.to]
+  const half = textWidth_mm(mark.words, heights.size_mm) / 2
+  const [x, y] = mark.text
+  const words: Box = level
+    ? [[x - half, y], [x + half, y + heights.size_mm]] // prettier-ignore
+    : [[x - heights.size_mm, y - half], [x, y + half]] // prettier-ignore
+  return [words, boxRound(a, b), boxRound(mark.from, a), boxRound(mark.to, b)]
+}
+
+const textBox = (mark: Extract<ViewMark, { kind: 'text' }>): Box => {
+  const width = textWidth_mm(mark.words, mark.height_mm, mark.bold === true)
+  const left = mark.anchor === 'start' ? 0 : mark.anchor === 'end' ? -width : -width / 2
+  const [x, y] = mark.at
+  return [
+    [x + left, y],
+    [x + left + width, y + mark.height_mm],
+  ]
+}
+
+const boxRound = ([ax, ay]: Point, [bx, by]: Point): Box => [
+  [Math.min(ax, bx) - 1, Math.min(ay, by) - 1],
+  [Math.max(ax, bx) + 1, Math.max(ay, by) + 1],
+]
+
+/** A slope as a row of small boxes: one box round it would take room that it does not use. */
+const stepsAlong = ([ax, ay]: Point, [bx, by]: Point): readonly Box[] => {
+  const steps = Math.max(1, Math.ceil(Math.hypot(bx - ax, by - ay) / 2))
+  const place = (at: number): Point => [ax + ((bx - ax) * at) / steps, ay + ((by - ay) * at) / steps]
+  return Array.from({ length: steps }, (_, at) => boxRound(place(at), place(at + 1)))
+}
