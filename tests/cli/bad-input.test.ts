@@ -3,6 +3,7 @@ import { mkdirSync, readFileSync, readdirSync, truncateSync, writeFileSync } fro
 import { join } from 'node:path'
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { choiceOf, knownChoice, openProject, samples } from '../../core/detail'
 import { aFolder, sampleText, typed } from './given'
 
 const folder = aFolder()
@@ -142,12 +143,28 @@ describe('set', () => {
     expect((await typed('check', path)).err).toBe('')
   })
 
+  it('states a word of a list, by its value or its name in either language', async () => {
+    const choice = choiceOf('opening.exposure')
+    const [sample] = samples.map(it => it.project)
+    const opening = Object.keys(sample?.openings ?? {})[0] ?? ''
+    const word = sample && choice?.allowed(sample, opening).choices[0]
+    for (const said of [word?.value, word?.name.en, word?.name.de]) {
+      const path = at('word.jamb', good)
+      const { code, err } = await typed('set', path, 'opening.exposure', said ?? '')
+      expect({ code, err }).toEqual({ code: 0, err: '' })
+      const opened = openProject(readFileSync(path, 'utf8'))
+      const now = opened.ok && knownChoice(opened.value.project, { field: 'opening.exposure', part: opening })
+      expect(now).toMatchObject({ value: word?.value, origin: 'file' })
+    }
+  })
+
   it.each([
     ['joint.planned', '1.200', /thousands or decimals/],
     ['joint.planned', 'wide', /not understood/],
     ['joint.planned', '-3', /outside what is possible/],
     ['joint.colour', '3', /no such value; there are .*joint\.planned/],
     ['layer.thickness', '3', /several parts/],
+    ['opening.exposure', 'stormy', /“stormy” is not among/],
   ])('%s %s is refused and leaves the file alone', async (field, value, why) => {
     const path = at('refused.jamb', good)
     const { code, err } = await typed('set', path, field, value)

@@ -1,24 +1,7 @@
-import {
-  type Field,
-  type Project,
-  applyEdits,
-  fields,
-  fieldsOf,
-  partsOf,
-  saveProject,
-  zonesOf,
-} from '../../../core/detail'
-import type { Id } from '../../../core/geometry'
-import {
-  type Problem,
-  type Result,
-  ok,
-  readQuantity,
-  refused,
-  specified,
-  writeQuantity,
-} from '../../../core/units'
-import { filled, same, words } from '../../../core/words'
+import { applyEdits, saveProject } from '../../../core/detail'
+import type { Problem } from '../../../core/units'
+import { words } from '../../../core/words'
+import { namedValue } from '../named-value'
 import { readProject } from '../read-project'
 import { problemsText } from '../text/problems'
 import { writeWhole } from '../write-file'
@@ -32,7 +15,10 @@ export const set: Command = {
   takes: [
     { name: 'file', says: 'the project file' },
     { name: 'field', says: 'name of the value, as in joint.planned' },
-    { name: 'value', says: 'the value, with or without its unit; sums and both decimal marks are read' },
+    {
+      name: 'value',
+      says: 'a number with or without its unit (sums and both decimal marks are read), or a word of its list',
+    },
   ],
   options: [
     { flags: '--part <id>', says: 'part that has the value, where several have it' },
@@ -51,48 +37,18 @@ export const set: Command = {
     if (/\.(pdf|svg)$/i.test(to)) return refuse(to, [{ at: '', say: notInSheet }])
     if (opened.value.readOnly) return refuse(file, [{ at: '', say: newer }])
     const { project } = opened.value
-    const place = placeOf(project, name, chosen['part'])
-    if (!place.ok) return refuse(name, place.problems)
-    const { field, part } = place.value
-    const read = readQuantity(typed, { unit: field.unit, allowed: field.allowed(project, part).bounds })
-    if (!read.ok) return refuse(name, read.problems)
-    if (read.value.asks) return refuse(name, [{ at: '', say: filled(ambiguous, same(typed)) }])
-    const edited = applyEdits(project, [
-      { kind: 'state', at: { field: field.id, part }, to: specified(read.value.value) },
-    ])
+    const named = namedValue(project, name, chosen['part'])
+    if (!named.ok) return refuse(name, named.problems)
+    const { part, called, read } = named.value
+    const value = read(typed)
+    if (!value.ok) return refuse(name, value.problems)
+    const edited = applyEdits(project, [{ kind: 'state', at: { field: name, part }, to: value.value.to }])
     if (!edited.ok) return refuse(name, edited.problems)
     const written = await writeWhole(to, saveProject(edited.value))
     if (!written.ok) return refuse('', written.problems)
-    io.out(`${part}: ${field.name[language]} ${writeQuantity(read.value.value, field.unit, language)}\n`)
+    io.out(`${part}: ${called[language]} ${value.value.says[language]}\n`)
     return 0
   },
-}
-
-const placeOf = (
-  project: Project,
-  name: string,
-  asked: unknown,
-): Result<{ readonly field: Field<number>; readonly part: Id }> => {
-  const field = fields.find(it => it.id === name)
-  if (field === undefined)
-    return refused({ at: '', say: filled(noField, fields.map(it => it.id).join(', ')) })
-  const parts = partsWith(project, field)
-  const named = parts.join(', ')
-  if (typeof asked === 'string')
-    return parts.includes(asked)
-      ? ok({ field, part: asked })
-      : refused({ at: asked, say: filled(otherPart, named) })
-  const [part, ...others] = parts
-  if (part === undefined) return refused({ at: '', say: noPart })
-  return others.length === 0 ? ok({ field, part }) : refused({ at: '', say: filled(whichPart, named) })
-}
-
-const partsWith = (project: Project, field: Field<number>): readonly Id[] => {
-  const tables = [project.walls, project.frames, project.joints, project.openings].flatMap(it =>
-    Object.keys(it),
-  )
-  const parts = zonesOf(project).flatMap(place => partsOf(project, place).map(it => it.id))
-  return [...new Set([...tables, ...parts])].filter(id => fieldsOf(project, id).includes(field))
 }
 
 const newer = words(
@@ -102,18 +58,4 @@ const newer = words(
 const notInSheet = words(
   'a sheet is not changed in place: name a project file with --to',
   'ein Blatt wird nicht an seiner Stelle geändert: mit --to eine Projektdatei nennen',
-)
-const noField = words('there is no such value; there are {0}', 'diesen Wert gibt es nicht; es gibt {0}')
-const noPart = words('no part of this project has this value', 'kein Teil dieses Projekts hat diesen Wert')
-const otherPart = words(
-  'this part does not have the value; these do: {0}',
-  'dieses Teil hat den Wert nicht; diese haben ihn: {0}',
-)
-const whichPart = words(
-  'several parts have this value; choose with --part: {0}',
-  'mehrere Teile haben diesen Wert; mit --part wählen: {0}',
-)
-const ambiguous = words(
-  '“{0}” may be thousands or decimals; write 1200 or 1.2',
-  '„{0}“ kann Tausender oder Dezimalen meinen; bitte 1200 oder 1,2 schreiben',
 )

@@ -1,10 +1,10 @@
-import { type FieldAt, fieldOf } from '../../../core/detail'
+import { type FieldAt, choiceOf, fieldOf } from '../../../core/detail'
 import { rules } from '../../../core/rules'
 import type { Words } from '../../../core/words'
 
-/** What a value is called: as a field of the model, else as a rule that reads it calls it. */
+/** What a value is called: as a field or a choice of the model, else as a rule that reads it calls it. */
 export const fieldName = ({ field }: FieldAt): Words =>
-  fieldOf(field)?.name ?? readBy.get(field) ?? { en: field, de: field }
+  fieldOf(field)?.name ?? choiceOf(field)?.name ?? readBy.get(field) ?? { en: field, de: field }
 
 const readBy: ReadonlyMap<string, Words> = new Map(
   rules.flatMap(rule => rule.reads.map(it => [it.id, it.name] as const)),
