@@ -8,7 +8,7 @@ export type Information = {
   /** what kind of document it is, and its number */
   readonly subject: string
   readonly keywords: readonly string[]
-  /** day of the revision, `2026-03-14`; never the day of writing, so that the same model gives the same bytes */
+  /** day of the revision, `2026-03-14`, or nothing; never the day of writing: the same model gives the same bytes */
   readonly dated: string
 }
 

@@ -2,7 +2,14 @@ import type { Bench } from './bench'
 import { checkProcess } from './check-process'
 import { dragFrame } from './drag-frame'
 import { drawingSection } from './drawing-section'
+import { exportSheets } from './export-sheets'
 import { openToMarks } from './open-to-marks'
 
 /** Everything that is timed. */
-export const benches: readonly Bench[] = [...openToMarks, ...dragFrame, ...checkProcess, ...drawingSection]
+export const benches: readonly Bench[] = [
+  ...openToMarks,
+  ...dragFrame,
+  ...checkProcess,
+  ...drawingSection,
+  ...exportSheets,
+]

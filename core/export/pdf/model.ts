@@ -15,13 +15,13 @@ const description = words(
 export const attachModel = (
   doc: PDFDocument,
   model: string,
-  on: { readonly dated: Date; readonly language: Language },
+  on: { readonly dated?: Date; readonly language: Language },
 ): void => {
   const bytes = utf8(model)
   const file = doc.ref({
     Type: 'EmbeddedFile',
     Subtype: 'application#2Fjson',
-    Params: { Size: bytes.length, ModDate: on.dated },
+    Params: { Size: bytes.length, ...(on.dated && { ModDate: on.dated }) },
   })
   file.end(bytes)
   const entry = doc.ref({

@@ -34,6 +34,7 @@ export const pdf: Format = {
       tagged: true,
       info: infoOf(information),
     })
+    if (dateOf(information) === undefined) delete doc.info.CreationDate
     const bytes = bytesOf(doc)
     writeSheets(doc, sheets, fonts)
     doc.end()
@@ -43,7 +44,9 @@ export const pdf: Format = {
 
 const program = 'Jambwright'
 
-const dateOf = ({ dated }: Information): Date => new Date(`${dated}T00:00:00Z`)
+/** Day and nothing else; a sheet without a day has none. */
+const dateOf = ({ dated }: Information): Date | undefined =>
+  /^\d{4}-\d{2}-\d{2}$/.test(dated) ? new Date(`${dated}T00:00:00Z`) : undefined
 
 const infoOf = (information: Information): Readonly<Record<string, string | Date>> => ({
   Title: printable(information.title),
@@ -52,7 +55,8 @@ const infoOf = (information: Information): Readonly<Record<string, string | Date
   Keywords: printable(information.keywords.join(', ')),
   Creator: program,
   Producer: program,
-  CreationDate: dateOf(information),
+  // Without a day the library would take the clock's.
+  CreationDate: dateOf(information) ?? new Date(0),
 })
 
 /** Collects what the document writes. */
@@ -107,7 +111,8 @@ const writeSheets = (doc: PDFDocument, sheets: Sheets, fonts: Fonts): void => {
     PrintScaling: 'None',
     PickTrayByPDFSize: true,
   })
-  if (model !== undefined) attachModel(doc, model, { dated: dateOf(information), language })
+  const dated = dateOf(information)
+  if (model !== undefined) attachModel(doc, model, { language, ...(dated && { dated }) })
   doc._addInfo = () => doc.appendXML(xmpOf(information, language, program))
 }
 

@@ -30,6 +30,8 @@ declare module 'pdfkit' {
     /** the catalogue: what a reader looks at first */
     readonly _root: Reference
     readonly page: { readonly resources: Reference }
+    /** what the file says of itself; what is not there is not said */
+    readonly info: Partial<Record<string, string | Date>>
     readonly outline: {
       readonly addItem: (title: string, options: { readonly fit: true }) => unknown
     }

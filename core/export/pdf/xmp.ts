@@ -9,10 +9,10 @@ export const xmpOf = (
   program: string,
 ): string => {
   const words = (it: string) => escaped(it)
+  const day = dated === '' ? '' : `<xmp:CreateDate>${words(dated)}T00:00:00Z</xmp:CreateDate>`
   return `
     <rdf:Description rdf:about="" xmlns:xmp="http://ns.adobe.com/xap/1.0/">
-      <xmp:CreateDate>${words(dated)}T00:00:00Z</xmp:CreateDate>
-      <xmp:CreatorTool>${words(program)}</xmp:CreatorTool>
+      ${day}<xmp:CreatorTool>${words(program)}</xmp:CreatorTool>
     </rdf:Description>
     <rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/">
       <dc:format>application/pdf</dc:format>

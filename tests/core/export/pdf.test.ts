@@ -120,6 +120,17 @@ describe('a PDF sheet', () => {
     expect(Buffer.compare(one, other)).not.toBe(0)
   })
 
+  it('has a day only where it is given one, never that of the clock', async () => {
+    const { information, ...rest } = sheetsOf(first)
+    const dated = await write({ information, ...rest })
+    expect(judged(dated, 'pdfinfo', '-isodates', 'FILE').said).toContain('2026-03-14T00:00:00Z')
+    const undated = await write({ ...rest, information: { ...information, dated: '' } })
+    expect(judged(undated, 'qpdf', '--check', 'FILE').code).toBe(0)
+    const text = unpacked(undated)
+    expect(text).not.toMatch(/CreationDate|CreateDate|ModDate/)
+    expect(unpacked(dated)).toMatch(/CreationDate/)
+  })
+
   it('stays sound whatever its words are', async () => {
     const hostile = 'a\n)>> endobj\r<x>&amp;\u0000\u202Eb\\(\uD800 %%EOF 𝄞'
     const sheets = sheetsOf({ ...worded(hostile), title: hostile, says: hostile })
