@@ -13,7 +13,7 @@ export const runProgram = async (args: readonly string[], io: Io): Promise<ExitC
   quietly(program, io)
   for (const command of commands)
     quietly(declared(program.command(command.name), command), io).action(async (...all: unknown[]) => {
-      const given = all.slice(0, command.takes.length).map(String)
+      const given = all.slice(0, command.takes.length).map(it => (it === undefined ? '' : String(it)))
       ended = await command.run(
         given,
         program.commands.find(it => it.name() === command.name)?.opts() ?? {},
@@ -36,7 +36,7 @@ export const runProgram = async (args: readonly string[], io: Io): Promise<ExitC
 
 const declared = (program: Program, { says, takes, options }: Command): Program => {
   program.description(says)
-  for (const it of takes) program.argument(`<${it.name}>`, it.says)
+  for (const it of takes) program.argument(it.mayMiss ? `[${it.name}]` : `<${it.name}>`, it.says)
   for (const it of options) {
     const option = new ProgramOption(it.flags, it.says)
     if (it.choices) option.choices(it.choices)

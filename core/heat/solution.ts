@@ -32,7 +32,16 @@ export type Solution = {
   readonly errorShare: number
   /** Places that no mesh settles: fixed temperatures that differ meet there, or good conductors touch in a point alone. */
   readonly unsettled_mm: readonly Point[]
+  /** What each stage took by the clock that was given. */
+  readonly spent: Spent
 }
+
+/** Time by stage, in the unit of the clock. The solve holds order, factor and iteration. */
+export type Spent = { readonly mesh: number; readonly assembly: number; readonly solve: number }
+
+/** Core has no clock: whoever wants times brings one. */
+export type Clock = () => number
+const noClock: Clock = () => 0
 
 /** How good a solution has to be. */
 export type Accuracy = {
@@ -61,7 +70,13 @@ const tolerance = 3e-6
  * Solves a case from nothing: outlines, coarse mesh, a first field, then rounds of refinement where the indicators ask
  * for it until the estimated error is small enough. Problems: outlines that do not tile, bodies that touch no surface.
  */
-export const solveCase = (it: HeatCase, accuracy: Accuracy = usualAccuracy): Result<Solution> => {
+export const solveCase = (
+  it: HeatCase,
+  accuracy: Accuracy = usualAccuracy,
+  clock: Clock = noClock,
+): Result<Solution> => {
+  const spent = { mesh: 0, assembly: 0, solve: 0 }
+  let since = clock()
   const graph = outlineGraph(it)
   if (!graph.ok) return graph
   const triangulated = fixedTriangulation(
@@ -76,7 +91,17 @@ export const solveCase = (it: HeatCase, accuracy: Accuracy = usualAccuracy): Res
   const touching_mm = pointContacts(net, graph.value, properties)
   firstSizes(net, graph.value, grading)
   refine(net, graph.value, grading)
-  let level = solveOn(meshOf(net), graph.value, properties, firstTolerance)
+  const nextLevel = (tolerance: number): Level => {
+    const mesh = meshOf(net)
+    const meshed = clock()
+    const found = solveOn(mesh, graph.value, properties, { tolerance, clock })
+    spent.mesh += meshed - since
+    spent.assembly += found.assembled - meshed
+    since = clock()
+    spent.solve += since - found.assembled
+    return found
+  }
+  let level = nextLevel(firstTolerance)
   // Where fixed temperatures meet, the power is mostly that of the corner: elsewhere a small share of it already shows.
   const wanted = level.system.contact.includes(1) ? accuracy.share / 50 : accuracy.share
   // What one vertex may contribute. About this many vertices share the error of a usual section.
@@ -86,11 +111,11 @@ export const solveCase = (it: HeatCase, accuracy: Accuracy = usualAccuracy): Res
     const isGood = round > 0 && share <= wanted
     const unsettled_mm = [...touching_mm, ...contacts_mm(level.system)]
     if (isGood || round >= accuracy.rounds || net.vertices >= mostVertices || !(level.power > 0))
-      return ok(solutionOf(it, graph.value, properties, level, unsettled_mm))
+      return ok(solutionOf(it, graph.value, properties, level, { unsettled_mm, spent }))
     if (round > 0) due *= tightening(level, due, wanted)
     finerSizes(net, level.system.mesh, level.indicators, due * level.power, grading)
     refine(net, graph.value, grading)
-    level = solveOn(meshOf(net), graph.value, properties, tolerance)
+    level = nextLevel(tolerance)
   }
 }
 
@@ -109,6 +134,7 @@ const contacts_mm = ({ mesh, contact }: System): readonly Point[] =>
   [...contact.keys()].filter(v => contact[v] === 1).map((v): Point => [mesh.x[v]!, mesh.y[v]!])
 
 type Level = {
+  readonly assembled: number
   readonly system: System
   readonly factor: Factor
   readonly field: Field
@@ -123,16 +149,23 @@ const shareOf = ({ indicators, gain, power }: Pick<Level, 'indicators' | 'gain' 
   power > 0 ? (caution * (indicators.total + gain)) / power : 0
 
 /** One mesh, solved from nothing. */
-const solveOn = (mesh: Mesh, graph: OutlineGraph, properties: Properties, tolerance: number): Level => {
+const solveOn = (
+  mesh: Mesh,
+  graph: OutlineGraph,
+  properties: Properties,
+  { tolerance, clock }: { readonly tolerance: number; readonly clock: Clock },
+): Level => {
   const system = systemOf(mesh, graph)
   markContacts(system, properties)
   assemble(system, graph, properties)
+  const assembled = clock()
   const factor = factorPattern(system.graph, nestedDissection(system.graph, mesh.x, mesh.y))
   factorise(factor, system.graph, system.entries, system.diagonal)
   const field: Field = { corner_C: new Float64Array(mesh.vertices), bubble_K: new Float64Array(mesh.edges) }
   const iteration = iterationFor(system)
   const solved = solve({ system, factor, properties }, { field, iteration }, tolerance)
   return {
+    assembled,
     system,
     factor,
     field,
@@ -149,7 +182,7 @@ const solutionOf = (
   graph: OutlineGraph,
   properties: Properties,
   level: Level,
-  unsettled_mm: readonly Point[],
+  { unsettled_mm, spent }: Pick<Solution, 'unsettled_mm' | 'spent'>,
 ): Solution => ({
   case: it,
   graph,
@@ -163,6 +196,7 @@ const solutionOf = (
   power: level.power,
   errorShare: unsettled_mm.length > 0 ? Infinity : shareOf(level),
   unsettled_mm,
+  spent,
 })
 
 /** Bodies from which no way leads to a surface: their temperature is anybody's guess. */
@@ -190,4 +224,10 @@ export const resolve = (it: Solution, scratch: IndicatorWork): Solution => {
   const level = { indicators: found, gain: solved.gain, power: solved.power }
   const errorShare = it.unsettled_mm.length > 0 ? Infinity : shareOf(level)
   return { ...it, iterations: solved.iterations, power: solved.power, errorShare }
+}
+
+/** Solves a solution's case on another mesh of the same outlines. */
+export const solveAgain = (it: Solution, mesh: Mesh): Solution => {
+  const level = solveOn(mesh, it.graph, it.properties, { tolerance, clock: noClock })
+  return solutionOf(it.case, it.graph, it.properties, level, it)
 }

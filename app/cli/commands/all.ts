@@ -1,8 +1,9 @@
 import { check } from './check'
 import type { Command } from './command'
 import { draw } from './draw'
+import { heat } from './heat'
 import { samples } from './samples'
 import { set } from './set'
 
 /** Every command, in the order of the help. */
-export const commands: readonly Command[] = [check, draw, set, samples]
+export const commands: readonly Command[] = [check, draw, heat, set, samples]

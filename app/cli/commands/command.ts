@@ -15,7 +15,8 @@ export type Chosen = Readonly<Record<string, string | boolean | undefined>>
 export type Command = {
   readonly name: string
   readonly says: string
-  readonly takes: readonly { readonly name: string; readonly says: string }[]
+  /** what is given without a name; one that may miss comes as an empty text */
+  readonly takes: readonly { readonly name: string; readonly says: string; readonly mayMiss?: true }[]
   readonly options: readonly Option[]
   readonly run: (given: readonly string[], chosen: Chosen, io: Io) => Promise<ExitCode>
 }

@@ -195,7 +195,7 @@ const legalise = (
   third: number,
   fourth: number,
 ): void => {
-  const { stack } = scratch
+  let { stack } = scratch
   let depth = 0
   stack[depth++] = first
   stack[depth++] = second
@@ -207,10 +207,17 @@ const legalise = (
     const f = scratch.twin[e]!
     flip(scratch, e)
     // Now the newest vertex sees the neighbour's two far edges: e itself, and the successor of f.
-    if (depth + 2 > stack.length) throw new Error('more flips pending than edges about a vertex')
+    if (depth + 2 > stack.length) stack = longerStack(scratch)
     stack[depth++] = e
     stack[depth++] = nextEdge(f)
   }
+}
+
+const longerStack = (scratch: Triangulation): Int32Array => {
+  const longer = new Int32Array(2 * scratch.stack.length)
+  longer.set(scratch.stack)
+  scratch.stack = longer
+  return longer
 }
 
 /** Whether an edge is fixed, at the rim, or has no far vertex inside its triangle's circle. */

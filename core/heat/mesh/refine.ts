@@ -69,12 +69,18 @@ export const lowerToThickness = (
       const b = from[nextEdge(far)]!
       const length = Math.hypot(x[b]! - x[a]!, y[b]! - y[a]!)
       const height = turn(x[a]!, y[a]!, x[b]!, y[b]!, x[v]!, y[v]!) / length
-      if (grading.slenderness * height < scratch.size_mm[v]!)
-        scratch.size_mm[v] = grading.slenderness * height
+      const wanted = grading.slenderness * height
+      if (wanted < scratch.size_mm[v]! && wanted >= finest_mm) scratch.size_mm[v] = wanted
     }
     e = twin[lastEdge(e)]!
   } while (e !== begin && e >= 0)
 }
+
+/**
+ * Slivers that would ask for shorter edges than this come of rounding, where a slope meets the grid: they carry no heat,
+ * and the mesh may be slim in them. Ours.
+ */
+export const finest_mm = 0.02
 
 /** Whether a segment shares an end with the segment that a vertex lies on, or ends at the vertex. */
 const isAdjacent = (

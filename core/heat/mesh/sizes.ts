@@ -2,7 +2,7 @@ import type { Indicators } from '../estimate'
 import { squareCorners } from './fixed-triangulation'
 import type { Mesh } from './mesh'
 import type { OutlineGraph } from './outline-graph'
-import { type Grading, lowerToThickness } from './refine'
+import { type Grading, finest_mm, lowerToThickness } from './refine'
 import { type Triangulation, nextEdge } from './triangulation'
 
 /** Sizes from the outlines alone: at each vertex its shortest edge, lowered to what thin bodies allow. */
@@ -13,7 +13,7 @@ export const firstSizes = (scratch: Triangulation, graph: OutlineGraph, grading:
     if (body[(e / 3) | 0]! < 0) continue
     const a = from[e]!
     const b = from[nextEdge(e)]!
-    const length = Math.hypot(x[a]! - x[b]!, y[a]! - y[b]!)
+    const length = Math.max(finest_mm, Math.hypot(x[a]! - x[b]!, y[a]! - y[b]!))
     if (length < size_mm[a]!) size_mm[a] = length
     if (length < size_mm[b]!) size_mm[b] = length
   }
