@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { jointOf, type Project, samples, type ZonePlace, zonesOf } from '../../../core/detail'
+import { jointOf, type Project, samples, starters, type ZonePlace, zonesOf } from '../../../core/detail'
 import {
   detailSheet,
   type Drawing,
@@ -13,6 +13,7 @@ import {
 import type { Point } from '../../../core/geometry'
 import { cutSection } from '../../../core/section'
 import type { Language } from '../../../core/words'
+import { aWalledProject } from '../../given/a-walled-project'
 
 const sheetOf = (project: Project, place: ZonePlace, language: Language): Drawing => {
   const width_mm = jointOf(project, place.zone).planned_mm.value
@@ -20,7 +21,7 @@ const sheetOf = (project: Project, place: ZonePlace, language: Language): Drawin
   return detailSheet(project, place, section, { language, palette: language === 'en' ? 'colour' : 'black' })
 }
 
-const cases = samples.flatMap(sample =>
+const ofSamples = samples.flatMap(sample =>
   zonesOf(sample.project).flatMap(place =>
     (['en', 'de'] as const).map(language => ({
       name: `${sample.file}, ${place.side}, ${language}`,
@@ -30,6 +31,15 @@ const cases = samples.flatMap(sample =>
     })),
   ),
 )
+
+const ofWalls = starters.flatMap(({ id }) => {
+  const project = aWalledProject(id)
+  return zonesOf(project)
+    .filter(it => it.side !== 'right')
+    .map(place => ({ name: `${id}, ${place.side}`, project, place, language: 'en' as const }))
+})
+
+const cases = [...ofSamples, ...ofWalls]
 
 const lettersOn = (drawing: Drawing): readonly Letters[] =>
   inkOf(drawing).flatMap(group => group.inks.flatMap(it => (it.kind === 'letters' ? [it] : [])))
