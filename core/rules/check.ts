@@ -22,7 +22,7 @@ export const check = (project: Project, practice: Practice = practiceOf(project.
 
 const findingOf = (it: Judged, cure: Cure): Finding | undefined => {
   const { found } = it
-  const head = { rule: it.rule.id, title: it.rule.title, where: whereOf(it.at) }
+  const head = { rule: it.rule.id, title: it.rule.title, where: whereOf(it.rule.about, it.at) }
   if (found.verdict === 'not-applicable') return undefined
   if (found.verdict === 'unknown')
     return { ...head, sum: [], restsOn: found.restsOn, verdict: 'unknown', missing: found.missing }
@@ -49,5 +49,5 @@ const findingOf = (it: Judged, cure: Cure): Finding | undefined => {
 
 const notApplicableOf = ({ rule, at, found }: Judged): NotApplicable | undefined =>
   found.verdict === 'not-applicable'
-    ? { rule: rule.id, title: rule.title, where: whereOf(at), because: found.because }
+    ? { rule: rule.id, title: rule.title, where: whereOf(rule.about, at), because: found.because }
     : undefined

@@ -6,10 +6,8 @@ import type { Remedy, Verdict } from './finding'
 import { type Judged, judgeOpening } from './judge-opening'
 import type { Place } from './place'
 
-type Change = Extract<Remedy, { readonly kind: 'change' }>
-
 /** Keeps of the candidates for a finding what cures it. */
-export type Cure = (it: Judged, candidates: () => Some<Remedy>) => Some<Remedy>
+export type Cure = (it: Judged, candidates: () => Iterable<Remedy>) => Some<Remedy>
 
 /** More ways than these confuse more than they help: ours. */
 const mostChanges = 3
@@ -21,13 +19,15 @@ const mostChanges = 3
 export const cureIn = (project: Project, practice: Practice, before: readonly Judged[]): Cure => {
   const was = verdictsOf(before)
   const after = once((edits: Some<Edit>) => verdictsAfter(project, practice, edits), JSON.stringify)
-  const cure = (it: Judged, candidates: Some<Remedy>): Some<Remedy> => {
-    const changes: Change[] = []
+  const cure = (it: Judged, candidates: Iterable<Remedy>): Some<Remedy> => {
+    const changes: Remedy[] = []
+    const acts: Remedy[] = []
     for (const one of candidates) {
+      if (one.kind === 'act') acts.push(one)
+      else if (cures(it, was, after(one.edits))) changes.push(one)
       if (changes.length === mostChanges) break
-      if (one.kind === 'change' && cures(it, was, after(one.edits))) changes.push(one)
     }
-    const kept = [...changes, ...candidates.filter(one => one.kind === 'act')]
+    const kept = [...changes, ...acts]
     return isSome(kept) ? kept : [designAnew(it.at)]
   }
   const found = new Map<string, Some<Remedy>>()
@@ -54,7 +54,9 @@ const once = <In, Out>(of: (it: In) => Out, keyOf: (it: In) => string): ((it: In
 const likeness = ({ rule, at }: Judged): string => {
   const { frame_mm, opening_mm, opens_mm, closes_mm } = at.band
   const sizes = `${frame_mm} ${opening_mm} ${opens_mm} ${closes_mm}`
-  return `${rule.id} ${at.joint.id} ${at.seal?.id ?? ''} ${at.wall.id} ${at.frame.id} ${sizes}`
+  const place = `${at.opening.position_mm.value} ${at.opening.asked?.exposure?.value ?? ''}`
+  const whole = rule.about === 'zone' || rule.about === 'part' ? place : `${at.opening.id} ${at.fixing?.id ?? ''}`
+  return `${rule.id} ${at.joint.id} ${at.seal?.id ?? ''} ${at.wall.id} ${at.frame.id} ${sizes} ${whole}`
 }
 
 type Verdicts = ReadonlyMap<string, Verdict>
@@ -90,7 +92,7 @@ const verdictsOf = (all: readonly Judged[]): Verdicts =>
   new Map(all.flatMap(it => (it.found.verdict === 'not-applicable' ? [] : [[keyOf(it), it.found.verdict]])))
 
 const keyOf = ({ rule, at }: Judged): string =>
-  `${rule.id} ${at.opening.id} ${at.zone.id} ${at.seal?.id ?? ''}`
+  `${rule.id} ${at.opening.id} ${at.zone.id} ${at.seal?.id ?? at.fixing?.id ?? ''}`
 
 const designAnew = ({ joint }: Place): Remedy => ({
   kind: 'act',

@@ -6,9 +6,9 @@ import type { Citation } from '../sources'
 import { inWords, writeBand, writeQuantity } from '../units'
 import { filled, isSome, type Some, type Words, words } from '../words'
 import type { Compared, Remedy } from './finding'
-import type { Place } from './place'
-import { missingAt, readAt, type Reading, type Readings, type ValuesOf } from './reading'
-import type { BandUse, Rule } from './rule-shape'
+import { type About, type Place, whereOf } from './place'
+import { missingAt, missingThere, readAt, readThere, type Reading, type Readings, type ValuesOf } from './reading'
+import type { BandUse, Caution, Rule } from './rule-shape'
 import { weigh } from './weigh'
 
 /** What a rule says of one place, before its remedies are tried. */
@@ -25,7 +25,7 @@ export type Judgement =
   | (Grounds & {
       readonly verdict: 'advice' | 'not-met'
       readonly compared: Compared
-      readonly remedies: () => Some<Remedy>
+      readonly remedies: () => Iterable<Remedy>
     })
 
 type Grounds = {
@@ -40,6 +40,8 @@ export const judge = <R extends Readings, L extends LimitKey>(it: Rule<R, L>, at
   if (notAsked) return { verdict: 'not-applicable', because: notAsked }
   const applies = it.applies(at)
   if (applies !== true) return { verdict: 'not-applicable', because: applies }
+  if (it.about === 'fixing' && !at.fixing)
+    return { verdict: 'unknown', missing: [{ field: 'opening.fixings', part: at.opening.id }], restsOn: [] }
   const read = readAll(it.reads, at)
   const restsOn = unique([...read.assumed, ...bandRests(at, it.band)])
   if (read.missing) return { verdict: 'unknown', missing: read.missing, restsOn }
@@ -47,14 +49,14 @@ export const judge = <R extends Readings, L extends LimitKey>(it: Rule<R, L>, at
   const found = weigh(it, known, at.band, at.practice)
   if (!found.compared) {
     const handOver = [...Object.values(it.reads).map(one => one.name), ...bandWords(at, it.band)]
-    return { verdict: 'refer', to: noRow, handOver, restsOn, sum: () => [] }
+    return { verdict: 'refer', to: at.practice.noFigure[it.limit] ?? noRow, handOver, restsOn, sum: () => [] }
   }
   const { compared, cite, sum, wanted } = found
   const grounds = { cite, restsOn, sum }
   if (found.verdict === 'met') return { ...grounds, verdict: 'met', compared }
   if (found.verdict === 'refer')
-    return { ...grounds, verdict: 'refer', compared, to: qualified, handOver: [] }
-  const excuse = found.verdict === 'not-met' ? it.excused?.(at) : undefined
+    return { ...grounds, to: qualified, handOver: [], ...found.caution, verdict: 'refer', compared }
+  const excuse = found.verdict === 'not-met' ? (it.excused?.(at) ?? staying(it.about, at)) : undefined
   if (excuse) return { ...grounds, ...excuse, verdict: 'refer', compared }
   return { ...grounds, verdict: found.verdict, compared, remedies: () => it.remedies(known, wanted, at) }
 }
@@ -68,12 +70,12 @@ const readAll = <R extends Readings>(reads: R, at: Place): ReadAll<R> => {
   const rests: FieldAt[] = []
   const missing: FieldAt[] = []
   for (const [key, reading] of Object.entries<Reading<unknown>>(reads)) {
-    const part = partFor(reading.of, at)
-    const read = readAt(reading, at.project, part)
+    const read = reading.placed ? readThere(reading.placed, at) : readAt(reading, at.project, partFor(reading.of, at))
     if (read) {
       values[key] = read.known.value
       rests.push(...read.assumed)
-    } else missing.push(...missingAt(reading, at.project, part))
+    } else if (reading.placed) missing.push(...missingThere(reading.placed, at))
+    else missing.push(...missingAt(reading, at.project, partFor(reading.of, at)))
   }
   // Every reading gave a value of its own type, under its own key.
   return isSome(missing) ? { missing, assumed: rests } : { known: values as ValuesOf<R>, assumed: rests }
@@ -87,6 +89,8 @@ const partFor = (of: PartKind, at: Place): Id => {
     joint: at.joint.id,
     opening: at.opening.id,
     seal: at.seal?.id,
+    fixing: at.fixing?.id,
+    sill: at.opening.sill?.id,
   }
   const part = parts[of]
   if (part === undefined) throw new Error(`A rule reads a value of a ${of}, and there is none here`)
@@ -135,6 +139,16 @@ const bandWords = ({ band }: Place, uses: readonly BandUse[]): readonly Words[] 
     : []),
 ]
 
+/** A part that is there and must stay is not simply changed: whoever protects it decides. */
+const staying = (about: About, at: Place): Caution | undefined => {
+  const { part } = whereOf(about, at)
+  return part !== undefined && at.opening.stays.includes(part) ? protectedPart : undefined
+}
+
+const protectedPart: Caution = {
+  to: words('whoever protects the part that has to stay', 'die Stelle, die das zu erhaltende Teil schützt'),
+  handOver: [],
+}
 const stillJoint = words('joint {0} wide', 'Fuge {0} breit')
 const frameSize = words('frame {0} across the joint', 'Rahmen {0} quer zur Fuge')
 const movement = words('movement {0} each way', 'Bewegung {0} je Richtung')

@@ -1,4 +1,4 @@
-import type { Frame, Joint, Opening, Project, Wall, Zone } from '../detail'
+import type { Fixing, Frame, Joint, Opening, Project, Wall, Zone } from '../detail'
 import type { Id } from '../geometry'
 import { type Side, sides } from '../kinds'
 import { type JointBand, jointBand } from '../movement'
@@ -18,15 +18,21 @@ export type Place = {
   readonly joint: Joint
   readonly band: JointBand
   readonly seal?: AnySeal
+  readonly fixing?: Fixing
 }
 
-/** Where a place is. */
-export const whereOf = ({ opening, side, zone, seal }: Place): Where => ({
-  opening: opening.id,
-  side,
-  zone: zone.id,
-  ...(seal ? { part: seal.id } : {}),
-})
+/** What a rule is asked about: each seal, each zone, each side, the opening as a whole, each kind of its fixings, its sill. */
+export type About = 'part' | 'zone' | 'side' | 'opening' | 'fixing' | 'sill'
+
+/** Where a place is, as narrow as what a rule is about. */
+export const whereOf = (about: About, { opening, side, zone, seal, fixing }: Place): Where => {
+  const part = (it: { readonly id: Id } | undefined) => (it ? { part: it.id } : {})
+  if (about === 'opening') return { opening: opening.id }
+  if (about === 'fixing') return { opening: opening.id, ...part(fixing) }
+  if (about === 'side') return { opening: opening.id, side }
+  if (about === 'sill') return { opening: opening.id, side, ...part(opening.sill) }
+  return { opening: opening.id, side, zone: zone.id, ...part(seal) }
+}
 
 /** Every zone of an opening: head, left, right, sill. */
 export const placesOf = (project: Project, practice: Practice, id: Id): readonly Place[] => {

@@ -4,7 +4,7 @@ import type { JointState } from '../section'
 import type { Some, Words } from '../words'
 import type { ExampleJoint } from './example-band'
 import type { Compared, Remedy, Verdict } from './finding'
-import type { Place } from './place'
+import type { About, Place } from './place'
 import type { Readings, ValuesOf } from './reading'
 
 /** What a rule asks of a practice. A rule on a width asks once for each end of the joint. */
@@ -34,7 +34,7 @@ export type Example<R extends Readings> = {
 export type Rule<R extends Readings, L extends LimitKey> = {
   readonly id: string
   /** a rule about a part is asked of each seal that it applies to, and once without one where there is none */
-  readonly about: 'part' | 'zone'
+  readonly about: About
   readonly title: Words
   readonly says: Words
   readonly why: Words
@@ -55,9 +55,17 @@ export type Rule<R extends Readings, L extends LimitKey> = {
     asked: Asked<L>,
     band: JointBand,
   ) => readonly Term[]
-  /** candidates, best first, that reach what the first tier asks; the check keeps those that cure without breaking anything else */
-  readonly remedies: (known: ValuesOf<R>, then: LimitShapes[L]['then'], at: Place) => Some<Remedy>
+  /**
+   * Candidates that reach what the first tier asks: work on site, then changes, best first. The check asks for as many
+   * as it needs and keeps those changes that cure without breaking anything else; where none is left, it says so.
+   */
+  readonly remedies: (known: ValuesOf<R>, then: LimitShapes[L]['then'], at: Place) => Iterable<Remedy>
   /** turns *not met* into *refer* where somebody stands for an accepted exception */
   readonly excused?: (at: Place) => { readonly to: Words; readonly handOver: readonly Words[] } | undefined
+  /** what is never plainly met: with its figures it goes to somebody who stands for it; what is not met stays so */
+  readonly caution?: (known: ValuesOf<R>) => Caution | undefined
   readonly examples: Some<Example<R>>
 }
+
+/** Who has to stand for what a rule found, and what they need beside the figures. */
+export type Caution = { readonly to: Words; readonly handOver: readonly Words[] }

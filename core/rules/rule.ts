@@ -3,7 +3,7 @@ import type { Words } from '../words'
 import { exampleBand } from './example-band'
 import type { Verdict } from './finding'
 import { judge, type Judgement } from './judge'
-import type { Place } from './place'
+import type { About, Place } from './place'
 import type { Reading, Readings, ValuesOf } from './reading'
 import type { Example, Rule } from './rule-shape'
 import { weigh } from './weigh'
@@ -11,13 +11,15 @@ import { weigh } from './weigh'
 /** A rule whose inner types nobody outside needs. */
 export type AnyRule = {
   readonly id: string
-  readonly about: 'part' | 'zone'
+  readonly about: About
   readonly title: Words
   readonly says: Words
   readonly why: Words
   readonly limit: LimitKey
   readonly reads: readonly Reading<unknown>[]
   readonly judge: (at: Place) => Judgement
+  /** whether what it finds may have to be referred although it is met */
+  readonly isCautious: boolean
   readonly examples: readonly {
     readonly when: Words
     readonly practice: string
@@ -37,6 +39,7 @@ export const rule = <R extends Readings, L extends LimitKey>(it: Rule<R, L>): An
   limit: it.limit,
   reads: Object.values(it.reads),
   judge: at => judge(it, at),
+  isCautious: it.caution !== undefined,
   examples: it.examples.map(example => ({
     when: example.when,
     practice: example.practice,

@@ -4,7 +4,7 @@ import type { Citation } from '../sources'
 import { marginOf, isInside } from '../units'
 import { type Compared, type Verdict, verdicts } from './finding'
 import type { Readings, ValuesOf } from './reading'
-import type { Asked, Rule } from './rule-shape'
+import type { Asked, Caution, Rule } from './rule-shape'
 
 /** A comparison with its limit and its verdict; without a row of the practice there is neither. */
 export type Weighed<L extends LimitKey> =
@@ -17,6 +17,8 @@ export type Weighed<L extends LimitKey> =
       /** the first tier: what remedies aim at */
       readonly wanted: Tier<L>['then']
       readonly sum: () => readonly Term[]
+      /** why it is referred although it is met */
+      readonly caution?: Caution
     }
 
 /** Holds what is known against the practice at every end that the rule asks about; the worst counts. */
@@ -28,8 +30,15 @@ export const weigh = <R extends Readings, L extends LimitKey>(
 ): Weighed<L> => {
   const [first, ...more] = it.ask(known, band, practice)
   const at = (asked: Asked<L>) => weighOne(it, known, band, practice, asked)
-  return more.reduce<Weighed<L>>((worst, asked) => worseOf(worst, at(asked)), at(first))
+  const found = more.reduce<Weighed<L>>((worst, asked) => worseOf(worst, at(asked)), at(first))
+  return cautious(found, it.caution?.(known))
 }
+
+/** What would be met, or advice, is referred where a rule is never plainly met; the figures stay. */
+const cautious = <L extends LimitKey>(found: Weighed<L>, caution: Caution | undefined): Weighed<L> =>
+  caution && found.compared && found.verdict !== 'not-met'
+    ? { ...found, verdict: 'refer', caution }
+    : found
 
 const weighOne = <R extends Readings, L extends LimitKey>(
   it: Rule<R, L>,

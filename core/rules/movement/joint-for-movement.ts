@@ -9,7 +9,7 @@ import { frameMaterial, revealForm } from '../readings/kinds'
 import { hasValue } from '../readings/seals'
 import { stillSum } from '../readings/terms'
 import { stateIt } from '../remedies/fit'
-import { levelReveal, otherWidth, replaceSeal, someOf } from '../remedies/remedies'
+import { levelReveal, otherWidth, replaceSeal } from '../remedies/remedies'
 import { rule } from '../rule'
 import type { ValuesOf } from '../reading'
 
@@ -48,14 +48,12 @@ export const jointForMovement = rule({
     ...movementSum(band),
     ...neededWidthSum(band, share_pct, basis),
   ],
-  remedies: ({ share_pct }, { basis }, at) => {
+  *remedies({ share_pct }, { basis }, at) {
     const needed_mm = (share: number) => neededWidth_mm(at.band, share, basis)
-    return someOf(at, [
-      ...betterSealant(at, share_pct, share => needed_mm(share) <= at.band.still_mm.min),
-      ...otherWidth(at, room => needed_mm(share_pct) <= room.still_mm.min),
-      ...(at.seal ? replaceSeal(at, at.seal) : []),
-      ...levelReveal(at, it => at.joint.planned_mm.value - it >= needed_mm(share_pct)),
-    ])
+    yield* levelReveal(at, it => at.joint.planned_mm.value - it >= needed_mm(share_pct))
+    yield* betterSealant(at, share_pct, share => needed_mm(share) <= at.band.still_mm.min)
+    yield* otherWidth(at, room => needed_mm(share_pct) <= room.still_mm.min)
+    if (at.seal) yield* replaceSeal(at, at.seal)
   },
   examples: [
     {

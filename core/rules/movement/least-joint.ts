@@ -3,7 +3,7 @@ import { words } from '../../words'
 import { hasBead } from '../readings/seals'
 import { frameMaterial, revealForm } from '../readings/kinds'
 import { stillSum } from '../readings/terms'
-import { levelReveal, otherWidth, replaceBead, someOf } from '../remedies/remedies'
+import { levelReveal, otherWidth, replaceBead } from '../remedies/remedies'
 import { rule } from '../rule'
 
 /** A sealant joint is at least as wide as the table asks for the length of its frame. */
@@ -33,12 +33,11 @@ export const leastJoint = rule({
     required: { unit: 'mm', min: least_mm },
   }),
   sum: (_known, _then, _asked, band) => stillSum(band, 'narrowest'),
-  remedies: (_known, { least_mm }, at) =>
-    someOf(at, [
-      ...otherWidth(at, room => least_mm <= room.still_mm.min),
-      ...replaceBead(at),
-      ...levelReveal(at, it => at.joint.planned_mm.value - it >= least_mm),
-    ]),
+  *remedies(_known, { least_mm }, at) {
+    yield* levelReveal(at, it => at.joint.planned_mm.value - it >= least_mm)
+    yield* otherWidth(at, room => least_mm <= room.still_mm.min)
+    yield* replaceBead(at)
+  },
   examples: [
     {
       when: words(

@@ -3,7 +3,7 @@ import { words } from '../../words'
 import { atBothEnds } from '../at-both-ends'
 import { frameMaterial } from '../readings/kinds'
 import { stillSum } from '../readings/terms'
-import { levelReveal, otherWidth, someOf } from '../remedies/remedies'
+import { levelReveal, otherWidth } from '../remedies/remedies'
 import { rule } from '../rule'
 
 /** The gap round a frame lies between a least and a greatest width, by frame and size of the opening. */
@@ -31,11 +31,10 @@ export const perimeterGap = rule({
     required: { unit: 'mm', min: least_mm, max: most_mm },
   }),
   sum: (_known, _then, { state }, band) => stillSum(band, state === 'widest' ? 'widest' : 'narrowest'),
-  remedies: (_known, { least_mm, most_mm }, at) =>
-    someOf(at, [
-      ...otherWidth(at, ({ still_mm }) => least_mm <= still_mm.min && still_mm.max <= most_mm),
-      ...levelReveal(at, it => least_mm + 2 * it <= most_mm),
-    ]),
+  *remedies(_known, { least_mm, most_mm }, at) {
+    yield* levelReveal(at, it => least_mm + 2 * it <= most_mm)
+    yield* otherWidth(at, ({ still_mm }) => least_mm <= still_mm.min && still_mm.max <= most_mm)
+  },
   examples: [
     {
       when: words(

@@ -1,5 +1,6 @@
+import { serves } from '../../seals'
 import { words } from '../../words'
-import { fillPlanes, someOf } from '../remedies/remedies'
+import { closePlanes } from '../remedies/remedies'
 import { isFill, ratedAsAirSeal } from '../readings/seals'
 import { rule } from '../rule'
 
@@ -20,7 +21,7 @@ export const foamAsAirSeal = rule({
   limit: 'foam-as-air-seal',
   band: [],
   applies: at => {
-    if (at.joint.seals.some(it => it.plane === 'inner')) return sealedInside
+    if (at.joint.seals.some(it => serves(it, 'inner'))) return sealedInside
     return at.seal && isFill(at.seal, at.joint) ? true : noFill
   },
   ask: ({ rated }) => [{ given: { rated } }],
@@ -30,7 +31,9 @@ export const foamAsAirSeal = rule({
     missing: then === 'accepted' ? [] : [airSeal],
   }),
   sum: () => [],
-  remedies: (_known, _then, at) => someOf(at, fillPlanes(at, ['inner'])),
+  *remedies(_known, _then, at) {
+    yield* closePlanes(at, ['inner'])
+  },
   examples: [
     {
       when: words('foam and nothing inside, in Germany', 'Schaum und innen nichts, in Deutschland'),

@@ -1,6 +1,6 @@
 import { type Plane, planes } from '../../kinds'
 import type { Compared } from '../finding'
-import { fillPlanes, someOf } from '../remedies/remedies'
+import { closePlanes } from '../remedies/remedies'
 import { wallDuties } from '../readings/duties'
 import { type Filled, filledPlanes } from '../readings/seals'
 import { rule } from '../rule'
@@ -35,7 +35,9 @@ export const planesFilled = rule({
     missing: emptyOf(filled, then.planes).map(plane => wanted[plane]),
   }),
   sum: () => [],
-  remedies: ({ filled }, then, at) => someOf(at, fillPlanes(at, emptyOf(filled, then.planes))),
+  *remedies({ filled }, then, at) {
+    yield* closePlanes(at, emptyOf(filled, then.planes))
+  },
   examples: [
     {
       when: words('tape outside, foam, membrane inside', 'Fugenband außen, Schaum, Folie innen'),

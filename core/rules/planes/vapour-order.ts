@@ -1,12 +1,13 @@
 import type { Seasonal } from '../../geometry'
 import { reversalEvidence, reversalName } from '../../kinds'
 import type { Term } from '../../movement'
+import { serves } from '../../seals'
 import { type Band, inWords, writeBand } from '../../units'
 import { filled, type Words, words } from '../../words'
 import { innerResistance, outerResistance } from '../readings/vapour'
 import { declaredInside } from '../remedies/declared'
 import { choose } from '../remedies/fit'
-import { replacePlanes, someOf } from '../remedies/remedies'
+import { replacePlanes } from '../remedies/remedies'
 import { rule } from '../rule'
 
 /** The joint is tighter to vapour inside than outside. */
@@ -26,7 +27,7 @@ export const vapourOrder = rule({
   limit: 'vapour-order',
   band: [],
   applies: at => {
-    const has = (plane: 'inner' | 'outer') => at.joint.seals.some(it => it.plane === plane)
+    const has = (plane: 'inner' | 'outer') => at.joint.seals.some(it => serves(it, plane))
     if (!has('inner')) return words('the inner plane is empty', 'die innere Ebene ist leer')
     return has('outer') ? true : words('the outer plane is empty', 'die äußere Ebene ist leer')
   },
@@ -40,13 +41,12 @@ export const vapourOrder = rule({
     const season = governing(inner, outer)
     return [...sumIn(season === 'winter' ? 'summer' : 'winter', inner, outer), ...sumIn(season, inner, outer)]
   },
-  remedies: (_known, _then, at) =>
-    someOf(at, [
-      ...choose(declaredInside(at.project, at)),
-      ...replacePlanes(at, ['outer']),
-      ...replacePlanes(at, ['inner']),
-      ...replacePlanes(at, ['outer', 'inner']),
-    ]),
+  *remedies(_known, _then, at) {
+    yield* choose(declaredInside(at.project, at))
+    yield* replacePlanes(at, ['outer'])
+    yield* replacePlanes(at, ['inner'])
+    yield* replacePlanes(at, ['outer', 'inner'])
+  },
   excused: ({ joint }) =>
     joint.reversal && {
       to: filled(words('accepted here: {0}', 'hier angenommen: {0}'), reversalName[joint.reversal.value]),

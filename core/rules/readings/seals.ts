@@ -1,7 +1,7 @@
 import { type Joint, sealOf } from '../../detail'
 import { type Plane, planes } from '../../kinds'
-import { type AnySeal, type Bay, kindOf, mostDepth_mm } from '../../seals'
-import { around, assumed } from '../../units'
+import { type AnySeal, type Bay, kindOf, mostDepth_mm, plainBay, serves } from '../../seals'
+import { around } from '../../units'
 import { type Words, words } from '../../words'
 import { computed, type Reading } from '../reading'
 
@@ -27,7 +27,7 @@ export const filledPlanes: Reading<Filled> = computed({
   compute: (project, joint) => {
     const seals = project.joints[joint]?.seals
     const called = (plane: Plane) =>
-      (seals ?? []).filter(it => it.plane === plane).map(it => kindOf(it).called(it))
+      (seals ?? []).filter(it => serves(it, plane)).map(it => kindOf(it).called(it))
     return seals && { inner: called('inner'), middle: called('middle'), outer: called('outer') }
   },
 })
@@ -58,40 +58,37 @@ export const bondedFaces: Reading<number> = computed({
     if (!found) return undefined
     const { seal, joint } = found
     return kindOf(seal)
-      .bonds(seal, plainBay(joint), behind(joint, seal))
+      .bonds(seal, slotOf(joint), behind(joint, seal))
       .filter(it => it.width_mm > 0).length
   },
 })
 
-/** What a bead may be called an air seal for: the product is rated so. Not stated counts as not rated. */
-export const ratedAsAirSeal: Reading<'yes' | 'no'> = {
+/** Whether a fill is rated as an air seal. Not stated counts as not rated. */
+export const ratedAsAirSeal: Reading<'yes' | 'no'> = computed({
   id: 'fill.rated',
   name: words('Rated as an air seal', 'Als Luftdichtung ausgewiesen'),
   of: 'seal',
-  read: (project, part) => {
-    const rated = sealOf(project, part)?.seal['rated']
-    if (typeof rated !== 'object') return undefined
-    return { ...rated, value: rated.value === 'yes' ? 'yes' : 'no' }
+  compute: (project, part) => (ratingOf(sealOf(project, part)?.seal) === 'yes' ? 'yes' : 'no'),
+  beneath: (project, part) => {
+    const seal = sealOf(project, part)?.seal
+    const choice = seal && kindOf(seal).choices.find(it => it.key === 'rated')
+    return choice && ratingOf(seal) === undefined ? [{ field: choice.id, part }] : []
   },
-  fallback: () => ({ ...assumed('no'), origin: 'practice' }),
+})
+
+const ratingOf = (seal: AnySeal | undefined): unknown => {
+  const rated = seal?.['rated']
+  return typeof rated === 'object' ? rated.value : undefined
 }
 
 /** The seal next to one, towards the middle of the joint: what a bead without a rod would stick to. */
 const behind = (joint: Joint, seal: AnySeal): AnySeal | undefined => {
-  const inward = joint.seals.toSorted((a, b) => planes.indexOf(b.plane) - planes.indexOf(a.plane))
+  const inJoint = joint.seals.filter(it => it.id === seal.id || kindOf(it).serves(it).length > 0)
+  const inward = inJoint.toSorted((a, b) => planes.indexOf(b.plane) - planes.indexOf(a.plane))
   const at = inward.findIndex(it => it.id === seal.id)
   return seal.plane === 'inner' ? inward[at - 1] : inward[at + 1]
 }
 
-/** The joint as a plain slot of its planned width: how many faces there are does not hang on its depth. */
-export const plainBay = (joint: Joint): Bay => {
-  const width_mm = joint.planned_mm.value
-  return {
-    width_mm: around(width_mm, joint.tolerance_mm.value),
-    from_mm: 0,
-    to_mm: mostDepth_mm,
-    wallFace: [[0, 0], [0, mostDepth_mm]],
-    frameFace: [[width_mm, 0], [width_mm, mostDepth_mm]],
-    flank: [],
-  } // prettier-ignore
-}
+/** A joint as a plain slot: what is bonded to what, and which size is fresh, does not hang on its depth. */
+export const slotOf = (joint: Joint): Bay =>
+  plainBay(around(joint.planned_mm.value, joint.tolerance_mm.value), mostDepth_mm)

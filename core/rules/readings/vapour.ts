@@ -1,7 +1,7 @@
 import type { FieldAt, Project } from '../../detail'
 import type { Id, Seasonal } from '../../geometry'
 import type { Plane } from '../../kinds'
-import { type AnySeal, kindOf, type SealValue } from '../../seals'
+import { type AnySeal, kindOf, type SealValue, serves } from '../../seals'
 import { assumed, type Band } from '../../units'
 import { isSome, type Words, words } from '../../words'
 import { computed, type Reading } from '../reading'
@@ -32,10 +32,10 @@ const resistanceOf = (plane: Plane, id: string, name: Words): Reading<Seasonal> 
     of: 'joint',
     compute: (project, joint) => {
       const seals = sealsIn(project, joint, plane)
-      const known = seals.flatMap(seal => kindOf(seal).sd_m(seal) ?? [])
+      const known = seals.flatMap(seal => kindOf(seal).sd_m(seal, plane) ?? [])
       return isSome(seals) && known.length === seals.length ? inSeries(known) : undefined
     },
-    beneath: (project, joint) => sealsIn(project, joint, plane).flatMap(guessedIn),
+    beneath: (project, joint) => sealsIn(project, joint, plane).flatMap(seal => guessedIn(seal, plane)),
   })
 
 export const innerResistance = resistanceOf(
@@ -50,25 +50,27 @@ export const outerResistance = resistanceOf(
 )
 
 const sealsIn = (project: Project, joint: Id, plane: Plane): readonly AnySeal[] =>
-  (project.joints[joint]?.seals ?? []).filter(it => it.plane === plane)
+  (project.joints[joint]?.seals ?? []).filter(it => serves(it, plane))
 
 /** The values that the resistance of a seal hangs on and that are assumed; where it is not known, those that are missing. */
-const guessedIn = (seal: AnySeal): readonly FieldAt[] => {
-  const isKnown = kindOf(seal).sd_m(seal) !== undefined
+const guessedIn = (seal: AnySeal, plane: Plane): readonly FieldAt[] => {
+  const isKnown = kindOf(seal).sd_m(seal, plane) !== undefined
   return kindOf(seal)
     .values.filter(value => {
       const at = seal[value.key]
-      if (typeof at === 'object') return at.basis === 'assumed' && matters(seal, value)
-      return (isKnown ? value.fallback !== undefined : value.fallback === undefined) && matters(seal, value)
+      if (typeof at === 'object') return at.basis === 'assumed' && matters(seal, value, plane)
+      return (
+        (isKnown ? value.fallback !== undefined : value.fallback === undefined) && matters(seal, value, plane)
+      )
     })
     .map(value => ({ field: value.id, part: seal.id }))
 }
 
-/** Whether the resistance of a seal hangs on a value: it changes when the value goes from one end to the other. */
-const matters = (seal: AnySeal, value: SealValue): boolean => {
+/** Whether the resistance of a seal in a plane hangs on a value: it changes when the value goes from end to end. */
+export const matters = (seal: AnySeal, value: SealValue, plane: Plane): boolean => {
   const { min = 0, max = 0 } = value.bounds
-  const now = kindOf(seal).sd_m(seal)
-  return [min, max].some(end => !alike(kindOf(seal).sd_m({ ...seal, [value.key]: assumed(end) }), now))
+  const now = kindOf(seal).sd_m(seal, plane)
+  return [min, max].some(end => !alike(kindOf(seal).sd_m({ ...seal, [value.key]: assumed(end) }, plane), now))
 }
 
 const alike = (a: Seasonal | undefined, b: Seasonal | undefined): boolean =>

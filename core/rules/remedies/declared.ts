@@ -1,11 +1,11 @@
 import { applyEdits, type Project } from '../../detail'
 import type { Id } from '../../geometry'
 import { lookUp } from '../../practice'
-import { type AnySeal, kindOf, type SealValue } from '../../seals'
+import { type AnySeal, kindOf, type SealValue, serves } from '../../seals'
 import { exactly, inWords, isInside, writeQuantity } from '../../units'
 import { filled, words } from '../../words'
 import type { Place } from '../place'
-import { innerResistance, outerResistance } from '../readings/vapour'
+import { innerResistance, matters, outerResistance } from '../readings/vapour'
 import { type Design, stateIt, together } from './fit'
 
 /** Changes of the seals of a joint, followed by what the inner plane then has to declare to be tight enough. */
@@ -24,10 +24,10 @@ export const declaredInside = (project: Project, at: Place): Design => {
   if (ratio === undefined || most_m === undefined || ratio * most_m <= smallest(project, at.joint.id))
     return { edits: [], says: [] }
   const sd_m = roundedUp(ratio * most_m)
-  const seals = project.joints[at.joint.id]?.seals.filter(it => it.plane === 'inner') ?? []
+  const seals = project.joints[at.joint.id]?.seals.filter(it => serves(it, 'inner')) ?? []
   const edits = seals.flatMap(seal =>
     kindOf(seal)
-      .values.filter(value => value.unit === 'm' && hasProducts(seal, value, sd_m))
+      .values.filter(it => it.unit === 'm' && matters(seal, it, 'inner') && hasProducts(seal, it, sd_m))
       .map(value => stateIt(value.id, seal.id, sd_m)),
   )
   const size = inWords(language => writeQuantity(sd_m, 'm', language))
@@ -47,8 +47,10 @@ const smallest = (project: Project, joint: Id): number => {
 }
 
 /** Whether products of a kind declare so much and not always more. What the kind only may state counts where it is stated. */
-const hasProducts = (seal: AnySeal, { key, fallback }: SealValue, sd_m: number): boolean =>
-  fallback?.band ? isInside(exactly(sd_m), { unit: 'm', ...fallback.band }) : seal[key] !== undefined
+const hasProducts = (seal: AnySeal, { key, fallback }: SealValue, sd_m: number): boolean => {
+  const band = fallback?.(seal).band
+  return band ? isInside(exactly(sd_m), { unit: 'm', ...band }) : seal[key] !== undefined
+}
 
 /** Two digits are as many as a product declares. */
 const roundedUp = (value: number): number => {

@@ -5,6 +5,7 @@ import { type AnySeal, kindOf } from '../../seals'
 import { type Band, inWords, specified, writeNumber, writeQuantity } from '../../units'
 import { filled, isSome, listed, type Words, words } from '../../words'
 import type { Remedy } from '../finding'
+import { hasBreaker } from '../readings/breaker'
 import { hasValue } from '../readings/seals'
 import { beadDepth, rodSize, type Room, tapeRange_mm } from './sizes'
 
@@ -28,8 +29,13 @@ export const choose = ({ edits, says }: Design): readonly Remedy[] => {
 /** Whether sizes can be found with which every seal of a joint suits it. */
 export const canSuit = (joint: Joint, room: Room, practice: Practice): boolean => {
   const has = (field: string) => joint.seals.some(seal => hasValue(seal, field))
-  if (has('tape.least') && !tapeRange_mm(room).suits) return false
-  if (has('sealant.rod') && !rodSize(room, practice).suits) return false
+  const ranges = joint.seals.flatMap(seal => {
+    const { ranges_mm } = kindOf(seal)
+    return ranges_mm ? [ranges_mm] : []
+  })
+  if (ranges.some(it => !tapeRange_mm(room, it).suits)) return false
+  const wantsRod = joint.seals.some(seal => hasValue(seal, 'sealant.rod') && !hasBreaker(seal))
+  if (wantsRod && !rodSize(room, practice).suits) return false
   return !has('sealant.depth') || beadDepth(room, practice).suits
 }
 
@@ -52,13 +58,15 @@ export const fitDepth = (seal: AnySeal, room: Room, practice: Practice): Design 
     words('bead {0} deep', 'Fugentiefe {0}'),
   )
 
-/** The best rod behind a bead. */
+/** The best rod behind a bead that does not lie on a bond breaker. */
 export const fitRod = (seal: AnySeal, room: Room, practice: Practice): Design =>
-  states(seal, 'sealant.rod', () => rodSize(room, practice).value, words('rod Ø {0}', 'Schnur Ø {0}'))
+  hasBreaker(seal)
+    ? { edits: [], says: [] }
+    : states(seal, 'sealant.rod', () => rodSize(room, practice).value, words('rod Ø {0}', 'Schnur Ø {0}'))
 
 /** The best range of a tape. */
 export const fitTape = (seal: AnySeal, room: Room): Design => {
-  const range = (): Band => tapeRange_mm(room).value
+  const range = (): Band => tapeRange_mm(room, kindOf(seal).ranges_mm ?? []).value
   const edits = [
     ...states(seal, 'tape.least', () => range().min, nothingToSay).edits,
     ...states(seal, 'tape.most', () => range().max, nothingToSay).edits,

@@ -1,40 +1,85 @@
 import { type Joint, zonesOf } from '../../detail'
+import type { Id } from '../../geometry'
+import type { FrameMaterial, RevealForm, Side } from '../../kinds'
 import { jointBand, type JointBand, neededWidth_mm } from '../../movement'
 import { lookUp, type Practice } from '../../practice'
 import { kindOf } from '../../seals'
 import { around, type Band } from '../../units'
-import type { FrameMaterial, RevealForm } from '../../kinds'
 import type { Place } from '../place'
 import { hasBead } from '../readings/seals'
 import type { Room } from './sizes'
 
 /** One zone that a joint type is used in: a change of the type has to suit all of them. */
-export type Use = { readonly band: JointBand; readonly frame: FrameMaterial; readonly reveal: RevealForm }
+export type Use = {
+  readonly opening: Id
+  readonly side: Side
+  readonly band: JointBand
+  /** whether the joint there is as wide as planned; not where the opening or the joint was measured */
+  readonly isPlanned: boolean
+  readonly frame: FrameMaterial
+  readonly reveal: RevealForm
+}
 
 /** All zones that the joint of a place is used in. */
-export const usesOf = ({ project, joint }: Place): readonly Use[] =>
-  zonesOf(project)
+export const usesOf = ({ project, joint }: Place): readonly Use[] => {
+  const wider = { ...joint, planned_mm: { ...joint.planned_mm, value: joint.planned_mm.value + 1 } }
+  const planned = { ...project, joints: { ...project.joints, [joint.id]: wider } }
+  return zonesOf(project)
     .filter(it => it.zone.joint === joint.id)
-    .flatMap(it => {
-      const opening = project.openings[it.opening]
+    .flatMap(({ opening: id, side, zone }) => {
+      const opening = project.openings[id]
       const frame = opening && project.frames[opening.frame]
       const wall = opening && project.walls[opening.wall]
       if (!frame || !wall) return []
-      const band = jointBand(project, it.opening, it.side, it.zone.id)
-      return [{ band, frame: frame.material, reveal: wall.reveal.form }]
+      const band = jointBand(project, id, side, zone.id)
+      const isPlanned = jointBand(planned, id, side, zone.id).still_mm.min !== band.still_mm.min
+      return [{ opening: id, side, band, isPlanned, frame: frame.material, reveal: wall.reveal.form }]
     })
+}
 
-/** The room of a joint type at a planned width: it moves as where it is used with the largest frame. */
+/**
+ * The room of a joint type at a planned width, over all zones that use it. Where the opening or the joint was measured,
+ * it stays as it is, whatever is planned.
+ */
 export const roomAt = (
   at: Place,
   uses: readonly Use[],
   planned_mm: number,
   tolerance_mm = at.joint.tolerance_mm.value,
-): Room => ({
-  planned_mm,
-  still_mm: around(planned_mm, tolerance_mm),
-  moving_mm: around(planned_mm, tolerance_mm + Math.max(0, ...uses.map(it => it.band.opens_mm))),
+): Room => {
+  const stills = uses.map(it => (it.isPlanned ? around(planned_mm, tolerance_mm) : it.band.still_mm))
+  return roomOver(planned_mm, uses, stills)
+}
+
+/** The room that holds the still band of every use, and the movement that each adds. */
+const roomOver = (planned_mm: number, uses: readonly Use[], stills_mm: readonly Band[]): Room => {
+  const movings_mm = stills_mm.map((it, i) => {
+    const { closes_mm = 0, opens_mm = 0 } = uses[i]?.band ?? {}
+    return { min: it.min - closes_mm, max: it.max + opens_mm }
+  })
+  return { planned_mm, still_mm: hullOf(stills_mm), moving_mm: hullOf(movings_mm) }
+}
+
+const hullOf = (bands: readonly Band[]): Band => ({
+  min: Math.min(...bands.map(it => it.min)),
+  max: Math.max(...bands.map(it => it.max)),
 })
+
+/**
+ * The room when the frame of a measured opening is made larger across the joint: each of the two joints loses half of it.
+ * Joints that were measured themselves stay as they are: the frame is in.
+ */
+export const roomWithFrame = (at: Place, uses: readonly Use[], larger_mm: number): Room => {
+  const isUpright = (side: Side) => side === 'head' || side === 'sill'
+  const measured = Object.keys(at.opening.survey?.joints_mm ?? {})
+  const shrinks = (it: Use) =>
+    it.opening === at.opening.id && isUpright(it.side) === isUpright(at.side) && !measured.includes(it.side)
+  const stills = uses.map(it => {
+    const by = shrinks(it) ? larger_mm / 2 : 0
+    return { min: it.band.still_mm.min - by, max: it.band.still_mm.max - by }
+  })
+  return roomOver(at.joint.planned_mm.value, uses, stills)
+}
 
 /** The room of the joint as it is. */
 export const roomOf = (at: Place): Room => roomAt(at, usesOf(at), at.joint.planned_mm.value)

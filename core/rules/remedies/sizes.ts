@@ -1,6 +1,6 @@
 import { beadDepths_mm } from '../../movement'
 import { lookUp, type Practice } from '../../practice'
-import { rodSizes_mm, tapeRanges_mm } from '../../seals'
+import { rodSizes_mm } from '../../seals'
 import { type Band, type Bounds, isInside, marginOf } from '../../units'
 import { isSome, type Some } from '../../words'
 
@@ -52,13 +52,13 @@ export const oversize_pct = (rod_mm: number, still_mm: Band): Band => ({
   max: still_mm.min > 0 ? (100 * rod_mm) / still_mm.min : Infinity,
 })
 
-/** The first printed range that holds the moving joint, with the planned width in its lower half where there is one. */
-export const tapeRange_mm = ({ planned_mm, moving_mm }: Room): Size<Band> => {
-  const suit = tapeRanges_mm.filter(it => it.min <= moving_mm.min && moving_mm.max <= it.max)
+/** The first of some printed ranges that holds the moving joint, with the planned width in its lower half where there is one. */
+export const tapeRange_mm = ({ planned_mm, moving_mm }: Room, ranges_mm: readonly Band[]): Size<Band> => {
+  const suit = ranges_mm.filter(it => it.min <= moving_mm.min && moving_mm.max <= it.max)
   const value = suit.find(it => planned_mm <= (it.min + it.max) / 2) ?? suit[0]
   if (value) return { value, suits: true }
   const outside = (it: Band) => -marginOf(moving_mm, { unit: 'mm', ...it })
-  return { value: isSome(tapeRanges_mm) ? nearestOf(tapeRanges_mm, outside) : moving_mm, suits: false }
+  return { value: isSome(ranges_mm) ? nearestOf(ranges_mm, outside) : moving_mm, suits: false }
 }
 
 const nearestOf = <T>([first, ...more]: Some<T>, off: (it: T) => number): T =>

@@ -2,10 +2,11 @@ import { rodSizes_mm } from '../../seals'
 import { around, exactly, isInside } from '../../units'
 import { words } from '../../words'
 import { atBothEnds } from '../at-both-ends'
+import { hasBreaker } from '../readings/breaker'
 import { hasValue, rodDiameter } from '../readings/seals'
 import { stillSum } from '../readings/terms'
 import { choose, fitRod } from '../remedies/fit'
-import { levelReveal, otherWidth, replaceSeal, someOf } from '../remedies/remedies'
+import { levelReveal, otherWidth, replaceSeal } from '../remedies/remedies'
 import { roomOf } from '../remedies/room'
 import { oversize_pct, oversizes, rodSize } from '../remedies/sizes'
 import { rule } from '../rule'
@@ -26,10 +27,13 @@ export const backingRod = rule({
   reads: { rod_mm: rodDiameter },
   limit: 'backing-oversize',
   band: ['still'],
-  applies: ({ seal }) =>
-    seal && hasValue(seal, 'sealant.rod')
-      ? true
-      : words('there is no sealant bead here', 'hier ist keine Dichtstofffuge'),
+  applies: ({ seal }) => {
+    if (!seal || !hasValue(seal, 'sealant.rod'))
+      return words('there is no sealant bead here', 'hier ist keine Dichtstofffuge')
+    return hasBreaker(seal)
+      ? words('a bond breaker stands in for the rod', 'ein Trennstreifen ersetzt die Rundschnur')
+      : true
+  },
   ask: (_known, { still_mm }) => atBothEnds(still_mm, width_mm => ({ width_mm })),
   compare: ({ rod_mm }, { share_pct }, { width_mm = 0 }) => ({
     kind: 'amount',
@@ -42,21 +46,19 @@ export const backingRod = rule({
     { sign: '÷', value: width_mm, unit: 'mm', says: words('width of the joint', 'Breite der Fuge') },
     { sign: '=', value: (100 * rod_mm) / width_mm, unit: 'pct', says: words('of the width', 'der Breite') },
   ],
-  remedies: (_known, _then, at) => {
+  *remedies(_known, _then, at) {
     const { seal, practice, joint } = at
-    if (!seal) return someOf(at, [])
+    if (!seal) return
     const hasRod = (tolerance_mm: number): boolean => {
       const still_mm = around(joint.planned_mm.value, tolerance_mm)
       return oversizes(still_mm.max, practice).some(within =>
         rodSizes_mm.some(rod => isInside(oversize_pct(rod, still_mm), within)),
       )
     }
-    return someOf(at, [
-      ...choose(fitRod(seal, roomOf(at), practice)),
-      ...otherWidth(at, room => rodSize(room, practice).suits),
-      ...replaceSeal(at, seal),
-      ...levelReveal(at, hasRod),
-    ])
+    yield* levelReveal(at, hasRod)
+    yield* choose(fitRod(seal, roomOf(at), practice))
+    yield* otherWidth(at, room => rodSize(room, practice).suits)
+    yield* replaceSeal(at, seal)
   },
   examples: [
     {

@@ -2,7 +2,7 @@ import { exactly } from '../../units'
 import { words } from '../../words'
 import { bondedFaces, hasValue } from '../readings/seals'
 import { choose, fitRod } from '../remedies/fit'
-import { otherWidth, replaceSeal, someOf } from '../remedies/remedies'
+import { otherWidth, replaceSeal } from '../remedies/remedies'
 import { roomOf } from '../remedies/room'
 import { rule } from '../rule'
 
@@ -33,17 +33,12 @@ export const beadFaces = rule({
     required: { unit: 'one', min: then.faces, max: then.faces },
   }),
   sum: () => [],
-  remedies: (_known, _then, at) =>
-    someOf(
-      at,
-      at.seal
-        ? [
-            ...choose(fitRod(at.seal, roomOf(at), at.practice)),
-            ...otherWidth(at),
-            ...replaceSeal(at, at.seal),
-          ]
-        : [],
-    ),
+  *remedies(_known, _then, at) {
+    if (!at.seal) return
+    yield* choose(fitRod(at.seal, roomOf(at), at.practice))
+    yield* otherWidth(at)
+    yield* replaceSeal(at, at.seal)
+  },
   examples: [
     {
       when: words('a bead on a backing rod', 'Dichtstoff auf Rundschnur'),

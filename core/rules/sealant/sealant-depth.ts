@@ -8,7 +8,7 @@ import { field } from '../readings/field'
 import { hasValue } from '../readings/seals'
 import { stillSum } from '../readings/terms'
 import { choose, fitDepth } from '../remedies/fit'
-import { levelReveal, otherWidth, replaceSeal, someOf } from '../remedies/remedies'
+import { levelReveal, otherWidth, replaceSeal } from '../remedies/remedies'
 import { roomOf } from '../remedies/room'
 import { depthsIn } from '../remedies/sizes'
 import { rule } from '../rule'
@@ -43,19 +43,17 @@ export const sealantDepth = rule({
     ...stillSum(band, state === 'widest' ? 'widest' : 'narrowest'),
     ...shareTerms(then, width_mm),
   ],
-  remedies: (_known, _then, at) => {
+  *remedies(_known, _then, at) {
     const { seal, practice, joint } = at
-    if (!seal) return someOf(at, [])
+    if (!seal) return
     const hasDepth = (tolerance_mm: number): boolean => {
       const { min, max } = depthsIn(around(joint.planned_mm.value, tolerance_mm), practice)
       return min <= max
     }
-    return someOf(at, [
-      ...choose(fitDepth(seal, roomOf(at), practice)),
-      ...otherWidth(at),
-      ...replaceSeal(at, seal),
-      ...levelReveal(at, hasDepth),
-    ])
+    yield* levelReveal(at, hasDepth)
+    yield* choose(fitDepth(seal, roomOf(at), practice))
+    yield* otherWidth(at)
+    yield* replaceSeal(at, seal)
   },
   examples: [
     {

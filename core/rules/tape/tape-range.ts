@@ -1,10 +1,11 @@
+import { kindOf } from '../../seals'
 import { exactly } from '../../units'
 import { words } from '../../words'
 import { atBothEnds } from '../at-both-ends'
 import { field } from '../readings/field'
 import { hasValue } from '../readings/seals'
 import { choose, fitTape } from '../remedies/fit'
-import { levelReveal, otherWidth, replaceSeal, someOf } from '../remedies/remedies'
+import { levelReveal, otherWidth, replaceSeal } from '../remedies/remedies'
 import { roomAt, usesOf } from '../remedies/room'
 import { tapeRange_mm } from '../remedies/sizes'
 import { rule } from '../rule'
@@ -34,17 +35,16 @@ export const tapeRange = rule({
     required: { unit: 'mm', min: least_mm, max: most_mm },
   }),
   sum: (_known, _then, { state }, band) => (state === 'widest' ? band.widestSum : band.narrowestSum),
-  remedies: (_known, _then, at) => {
+  *remedies(_known, _then, at) {
     const { seal } = at
-    if (!seal) return someOf(at, [])
+    if (!seal) return
     const uses = usesOf(at)
+    const ranges_mm = kindOf(seal).ranges_mm ?? []
     const planned_mm = at.joint.planned_mm.value
-    return someOf(at, [
-      ...choose(fitTape(seal, roomAt(at, uses, planned_mm))),
-      ...otherWidth(at, room => tapeRange_mm(room).suits),
-      ...replaceSeal(at, seal),
-      ...levelReveal(at, it => tapeRange_mm(roomAt(at, uses, planned_mm, it)).suits),
-    ])
+    yield* levelReveal(at, it => tapeRange_mm(roomAt(at, uses, planned_mm, it), ranges_mm).suits)
+    yield* choose(fitTape(seal, roomAt(at, uses, planned_mm)))
+    yield* otherWidth(at, room => tapeRange_mm(room, ranges_mm).suits)
+    yield* replaceSeal(at, seal)
   },
   examples: [
     {

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest'
-import { samples } from '../../../core/detail'
+import { type Project, samples } from '../../../core/detail'
 import { type LimitKey, type Practice, practiceOf, type Row } from '../../../core/practice'
 import { check, type Finding, marginOfFinding, rules, verdicts, worstFirst } from '../../../core/rules'
 import type { AnySeal } from '../../../core/seals'
-import { assumed, specified } from '../../../core/units'
+import { assumed, measured, specified } from '../../../core/units'
 import { aJoint, type Wanted } from '../../given/a-joint'
 
 const tape = (values: Record<string, number> = {}): AnySeal => ({
@@ -316,4 +316,36 @@ const least: Readonly<Record<string, number>> = { 'right-jamb': 3, 'foam-only': 
 test.each(samples)('silence does not grow: rules that apply to $file', ({ file, project }) => {
   const applying = new Set(check(project).findings.map(it => it.rule)).size
   expect(applying).toBeGreaterThanOrEqual(least[file] ?? 1)
+})
+
+describe('a measured opening', () => {
+  const measured_mm = (width: number): Project => {
+    const project = aJoint({ ...right, width_mm: specified(1230), height_mm: specified(1480) })
+    const opening = project.openings['opening-1']
+    if (!opening) throw new Error('no opening')
+    const at = (value: number) => measured(value)
+    const survey = {
+      widths_mm: { top: at(width), middle: at(width - 1), bottom: at(width) },
+      heights_mm: { left: at(1508), centre: at(1508), right: at(1508) },
+    }
+    return { ...project, openings: { 'opening-1': { ...opening, survey } } }
+  }
+  const tapeAt = (project: Project): Finding | undefined =>
+    check(project).findings.find(it => it.rule === 'tape-range' && it.where.side === 'left')
+
+  test('gives its own joint, whatever was planned', () => {
+    expect(tapeAt(measured_mm(1258))?.verdict).toBe('met')
+    expect(tapeAt(measured_mm(1276))).toMatchObject({ verdict: 'not-met', compared: { governs: 'widest' } })
+  })
+
+  test('is answered by another tape or another frame, never by what was planned or measured', () => {
+    const found = tapeAt(measured_mm(1276))
+    const changes = found && 'remedies' in found ? found.remedies.filter(it => it.kind === 'change') : []
+    const fields = changes.flatMap(it =>
+      it.edits.flatMap(edit => (edit.kind === 'state' ? [edit.at.field] : [])),
+    )
+    expect(fields).toContain('opening.width')
+    expect(fields).not.toContain('joint.planned')
+    expect(fields.filter(it => it.startsWith('survey'))).toEqual([])
+  })
 })
