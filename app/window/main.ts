@@ -1,3 +1,4 @@
+import './no-eval'
 import './style/tokens.css'
 import './style/base.css'
 import { mount } from 'svelte'

@@ -68,7 +68,7 @@ describe('the board', () => {
         deviceScaleFactor: ratio,
         mobile: false,
       })
-      await painted(page)
+      await page.mouse.move(400 + ratio, 300)
       await painted(page)
       const [canvas, shown] = await page.evaluate<[number, number]>(
         `(() => { const it = document.querySelector('.cv canvas'); return [it.width, it.getBoundingClientRect().width] })()`,

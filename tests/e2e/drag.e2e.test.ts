@@ -15,7 +15,7 @@ describe('a drag', () => {
     'of $grip shows in size, card and field at once, and is one step of undo',
     async ({ grip, part, field, by }) => {
       const { page, faults } = await open()
-      await page.locator('[role="option"]', { hasText: new RegExp(`^\\d+\\s*${part}`) }).click()
+      await page.getByRole('option', { name: new RegExp(`^\\d+ ${part} \\d`) }).click()
       const start = await valueOf(page, field)
       const [x, y] = await gripAt(page, grip)
       await page.mouse.move(x, y)
@@ -24,9 +24,7 @@ describe('a drag', () => {
         await page.mouse.move(x + (by[0] * step) / 60, y + (by[1] * step) / 60)
       await painted(page)
 
-      const card = numberIn(
-        (await page.getByTestId('measure-card').locator('.big').innerText()).split(' ')[0] ?? '',
-      )
+      const card = numberIn(/^[−\d.]+/.exec(await page.getByTestId('measure-card').innerText())?.[0] ?? '')
       const size = numberIn((await page.locator('.dims.live text').first().textContent()) ?? '')
       const live = await valueOf(page, field)
       const inField = field.startsWith('Joint') ? middleOf(live) : numberIn(live)

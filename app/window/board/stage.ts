@@ -14,7 +14,8 @@ export type Stage = {
   readonly lie: (at: Lying) => void
   /** the part under a place of the board */
   readonly partAt: (x_px: number, y_px: number) => Id | undefined
-  readonly setPixelRatio: (ratio: number) => void
+  /** takes up the pixel ratio of the screen that the window is on now */
+  readonly followScreen: () => void
   readonly paintNow: () => void
   readonly end: () => void
 }
@@ -67,12 +68,22 @@ export const newStage = (container: HTMLDivElement): Stage => {
     layer.batchDraw()
   }
 
+  let ratio = 0
+  const followScreen = (): void => {
+    const now = Math.min(highestRatio, window.devicePixelRatio)
+    if (now === ratio) return
+    ratio = now
+    layer.getCanvas().setPixelRatio(now)
+    repaint()
+  }
+
   return {
     resize: (width_px, height_px) => {
       stage.size({ width: width_px, height: height_px })
       repaint()
     },
     show: (groups, colours) => {
+      followScreen()
       const names = groups.map(({ group }) => `${group.layer} ${group.part ?? ''}`)
       const gone = [...shapes.keys()].filter(it => !names.includes(it))
       for (const name of gone) {
@@ -103,6 +114,7 @@ export const newStage = (container: HTMLDivElement): Stage => {
       repaint()
     },
     partAt: (x, y) => {
+      followScreen()
       if (!isHitDrawn) {
         layer.listening(true)
         layer.drawHit()
@@ -111,10 +123,7 @@ export const newStage = (container: HTMLDivElement): Stage => {
       const part: unknown = stage.getIntersection({ x, y })?.getAttr('part')
       return typeof part === 'string' ? part : undefined
     },
-    setPixelRatio: ratio => {
-      layer.getCanvas().setPixelRatio(Math.min(highestRatio, ratio))
-      repaint()
-    },
+    followScreen,
     paintNow: () => layer.draw(),
     end: () => stage.destroy(),
   }

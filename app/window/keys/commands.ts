@@ -75,16 +75,17 @@ export const runners = (desk: Desk, camera: () => Camera): Readonly<Record<Comma
 }
 
 /** The stop of Tab in an area. */
-const stopIn = (area: Element): HTMLElement | null =>
+const stopIn = (area: Element): HTMLElement | undefined =>
   area instanceof HTMLElement && area.tabIndex === 0
     ? area
-    : area.querySelector<HTMLElement>(
-        '[tabindex="0"], button:not([tabindex="-1"]):not(:disabled), input:not([tabindex="-1"]), summary',
-      )
+    : [...area.querySelectorAll<HTMLElement>(stops)].find(it => it.getClientRects().length > 0)
+
+const stops =
+  '[tabindex="0"], button:not([tabindex="-1"]):not(:disabled), input:not([tabindex="-1"]), summary:not([tabindex="-1"])'
 
 const goToArea = (by: 1 | -1): void => {
   const areas = [...document.querySelectorAll('[data-area]')].filter(
-    it => it.getClientRects().length > 0 && stopIn(it) !== null,
+    it => it.getClientRects().length > 0 && stopIn(it) !== undefined,
   )
   const at = areas.findIndex(it => it.contains(document.activeElement))
   const next = areas[at < 0 ? (by > 0 ? 0 : areas.length - 1) : (at + by + areas.length) % areas.length]

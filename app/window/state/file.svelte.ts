@@ -9,6 +9,8 @@ import type { Notes } from './notes.svelte'
 /** The file behind the project: its name, whether it holds the present work, and what can be done with it. */
 export type File = {
   readonly name: string
+  /** how many projects were opened so far: the window begins anew with each */
+  readonly opened: number
   readonly savedAt: Date | undefined
   readonly isUnsaved: boolean
   readonly isReadOnly: boolean
@@ -27,6 +29,7 @@ export type File = {
 export const newFile = (board: Board, notes: Notes, host: Host): File => {
   let name = $state(`${samples[0]?.file ?? 'joint'}.${extension}`)
   let token = ''
+  let opened = $state(1)
   let savedAt: Date | undefined = $state.raw()
   let isReadOnly = $state(false)
   let asks: File['asks'] = $state.raw()
@@ -37,6 +40,7 @@ export const newFile = (board: Board, notes: Notes, host: Host): File => {
     token = at.token
     isReadOnly = at.readOnly
     savedAt = undefined
+    opened++
   }
 
   const write = async (asCopy: boolean): Promise<boolean> => {
@@ -90,6 +94,9 @@ export const newFile = (board: Board, notes: Notes, host: Host): File => {
   return {
     get name() {
       return name
+    },
+    get opened() {
+      return opened
     },
     get savedAt() {
       return savedAt

@@ -1,0 +1,149 @@
+import { readFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import type { Page } from 'playwright-core'
+import { describe, expect, it } from 'vitest'
+import { painted, withWindow } from './window'
+
+const open = withWindow()
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
+
+type Found = {
+  readonly id: string
+  readonly impact: string
+  readonly nodes: readonly { readonly html: string }[]
+}
+
+/** What axe finds serious or worse, with the elements. */
+const seriousIn = async (page: Page): Promise<readonly string[]> => {
+  await page.evaluate(axe)
+  const found = await page.evaluate<readonly Found[]>(
+    `axe.run(document, { resultTypes: ['violations'] }).then(it => it.violations)`,
+  )
+  return found
+    .filter(it => it.impact === 'serious' || it.impact === 'critical')
+    .flatMap(it => it.nodes.map(node => `${it.id}: ${node.html.slice(0, 160)}`))
+}
+
+/**
+ * Elements whose words do not fit: text wider than its box where nothing scrolls and no ellipsis says so, and inputs
+ * whose value is cut off. Words that end in an ellipsis must have a title that holds them.
+ */
+const clippedIn = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(`(() => {
+    const found = []
+    const says = it => it.tagName + '.' + it.className + ' "' + (it.value ?? it.textContent).trim().slice(0, 40) + '"'
+    for (const it of document.querySelectorAll('body *')) {
+      if (it.closest('svg, .unseen, .stage, .paper') || it.getClientRects().length === 0) continue
+      const style = getComputedStyle(it)
+      const isField = it instanceof HTMLInputElement && it.type === 'text'
+      const hasText = isField || [...it.childNodes].some(node => node.nodeType === 3 && node.textContent.trim() !== '')
+      if (hasText && it.scrollWidth > it.clientWidth + 1 && style.display !== 'inline') {
+        const isEllipsis = style.textOverflow === 'ellipsis' && (it.title !== '' || it.closest('[title]') !== null)
+        if (!isEllipsis && !/auto|scroll/.test(style.overflowX)) found.push('wide ' + says(it))
+      }
+      if (hasText && style.overflowY === 'hidden' && it.scrollHeight > it.clientHeight + 2) found.push('high ' + says(it))
+      const box = it.getBoundingClientRect()
+      const scrolls = it.closest('.list, .parts, .right, .left, .menu')
+      if (hasText && !scrolls && (box.right > innerWidth + 1 || box.bottom > innerHeight + 1)) found.push('outside ' + says(it))
+    }
+    if (document.documentElement.scrollWidth > innerWidth) found.push('the page scrolls sideways')
+    return found
+  })()`)
+
+describe('at 1280 × 720', () => {
+  const rows = (['en', 'de'] as const).flatMap(language => [0, 1, 2].map(sample => ({ language, sample })))
+  it.each(rows)('nothing is clipped in $language, sample $sample', async ({ language, sample }) => {
+    const { page } = await open({ language, sample })
+    expect(await clippedIn(page)).toEqual([])
+    for (const row of await page.getByRole('option').all()) {
+      await row.click()
+      await painted(page)
+      expect(await clippedIn(page), await row.innerText()).toEqual([])
+    }
+    await page.locator('#view-sheet').click()
+    await page.locator('.act .btn').first().waitFor()
+    expect(await clippedIn(page)).toEqual([])
+  })
+
+  it('the ring, its key and eleven parts stand at the left without scrolling', async () => {
+    const { page } = await open()
+    const [all, seen] = await page.evaluate<[number, number]>(
+      `[document.querySelector('.parts').scrollHeight, document.querySelector('.parts').clientHeight]`,
+    )
+    expect(await page.getByRole('option').count()).toBe(11)
+    expect(all).toBeLessThanOrEqual(seen)
+  })
+})
+
+describe('at the least size and at 200 % text', () => {
+  it.each([
+    ['1024 × 640', 'en', { width: 1024, height: 640 }],
+    ['1024 × 640', 'de', { width: 1024, height: 640 }],
+    ['640 × 360, which is 1280 × 720 at 200 %', 'en', { width: 640, height: 360 }],
+  ] as const)('nothing is lost at %s in %s', async (_, language, size) => {
+    const { page } = await open({ ...size, language })
+    for (const tab of ['all-round', 'parts', 'fields', 'verdicts']) {
+      await page.locator(`#tab-${tab}`).click()
+      await painted(page)
+      expect(await clippedIn(page), tab).toEqual([])
+    }
+  })
+})
+
+describe('by machine', () => {
+  it.each(['light', 'dark'] as const)('axe finds nothing serious in %s', async theme => {
+    const { page } = await open({ theme, sample: 2 })
+    expect(await seriousIn(page)).toEqual([])
+    await page.locator('#view-sheet').click()
+    await page.locator('.act .btn').first().waitFor()
+    expect(await seriousIn(page)).toEqual([])
+  })
+
+  it('axe finds nothing serious in menus and dialogs', async () => {
+    const { page } = await open()
+    await page.click('.file')
+    expect(await seriousIn(page)).toEqual([])
+    await page.keyboard.press('Escape')
+    await page.keyboard.press('Control+k')
+    await page.getByRole('combobox').waitFor()
+    expect(await seriousIn(page)).toEqual([])
+  })
+
+  it('every part is in the accessibility tree with its value, also in forced colours', async () => {
+    const { page } = await open()
+    await page.emulateMedia({ forcedColors: 'active' })
+    await painted(page)
+    const tree = await page.locator('[data-area="parts"]').ariaSnapshot()
+    for (const part of ['Mineral wool 140', 'Frame 78 × 58', 'Tape 20/10–18 , met'])
+      expect(tree).toContain(part)
+  })
+})
+
+describe('the language', () => {
+  it('changes at once, numbers with it, and is remembered', async () => {
+    const { page } = await open()
+    await page.getByRole('button', { name: 'Settings' }).click()
+    await page.getByRole('menuitem', { name: 'Deutsch' }).click()
+    await page.getByRole('heading', { name: 'Befunde' }).waitFor()
+    expect(await page.locator('html').getAttribute('lang')).toBe('de')
+    expect(await page.locator('.gauge .b').textContent()).toContain('10,7')
+    const kept = await page.evaluate<string>(`localStorage.getItem('jambwright.liking')`)
+    expect(JSON.parse(kept)).toMatchObject({ language: 'de' })
+  })
+})
+
+describe('the theme', () => {
+  it('changes the board, never the sheet', async () => {
+    const light = await open({ theme: 'light' })
+    const dark = await open({ theme: 'dark' })
+    const paperOf = (page: Page) =>
+      page.evaluate<string>(`getComputedStyle(document.querySelector('.cv')).backgroundColor`)
+    expect(await paperOf(light.page)).not.toBe(await paperOf(dark.page))
+    const sheetOf = async (page: Page): Promise<string> => {
+      await page.locator('#view-sheet').click()
+      await page.getByTestId('sheet').locator('svg').waitFor()
+      return page.getByTestId('sheet').innerHTML()
+    }
+    expect(await sheetOf(dark.page)).toBe(await sheetOf(light.page))
+  })
+})
