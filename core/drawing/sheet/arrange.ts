@@ -1,50 +1,20 @@
 import type { Point } from '../../geometry'
-import type { View } from '../mark'
-import { placeView } from '../place-view'
-import type { Window } from '../section/clip'
-import { sizing } from '../style/spacing'
-import { a3, a4, type Paper, titleBlock_mm } from './paper'
-
-/** A column of circles, and the width of the words beside them. Paper mm. */
-export type LabelColumn = {
-  readonly side: 'left' | 'right'
-  readonly x: number
-  readonly low: number
-  readonly high: number
-  readonly width_mm: number
-}
-
-/** An upper left corner and a width. */
-export type Place = { readonly at: Point; readonly width_mm: number }
-
-/** A sheet, a scale, and where the parts of the sheet go. Paper mm. */
-export type Arrangement = {
-  readonly paper: Paper
-  readonly scale: number
-  /** lower left corner of the view's window */
-  readonly viewAt: Point
-  readonly columns: readonly LabelColumn[]
-  readonly legend: Place
-  readonly notes: Place & { readonly beside: boolean }
-  readonly headingAt: Point
-}
-
-/** What must find room. */
-export type Wanted = {
-  readonly window: Window
-  readonly stand: Pick<View, 'turn_deg' | 'mirrored'>
-  /** chains through the wall and across the joint */
-  readonly chains: { readonly through: number; readonly across: number }
-  readonly legendHeight_mm: (width_mm: number) => number
-  readonly notesHeight_mm: (width_mm: number, beside: boolean) => number
-  /** how far the wall reaches across before the frame: beyond it is room outside (model mm) */
-  readonly coverTo_mm: number
-  /** how many labels there are, and how far apart their circles must be at a width of the words */
-  readonly labels: number
-  readonly labelPitch_mm: (width_mm: number) => number
-}
-
-type Attempt = { readonly paper: Paper; readonly scale: number; readonly notes: 'below' | 'column' | 'aside' }
+import { a3, a4 } from './paper'
+import {
+  acrossOf,
+  type Arrangement,
+  type Attempt,
+  belowOf,
+  columnsOf,
+  gap_mm,
+  heading_mm,
+  labels_mm,
+  margins,
+  noteColumnOf,
+  onPaper,
+  pad_mm,
+  type Wanted,
+} from './room'
 
 /** Preferred scales (ISO 5455, reported), with the sheet: a larger sheet before a scale that hides the joint. Ours. */
 const attempts: readonly Attempt[] = [
@@ -82,21 +52,6 @@ export const fittingScales = (wanted: Wanted): readonly number[] => {
   const fitting = [...attempts, ...onlyAsked].filter(it => arrangedOn(it, wanted).fits)
   return [...new Set(fitting.map(it => it.scale))].toSorted((a, b) => b - a)
 }
-
-const pad_mm = 3
-/** Between the frame and the outermost chain or label. */
-const side_mm = 2
-const heading_mm = 18
-/** Labels may stand as high as this: at the right below the scale bar, at the left below the heading. Ours. */
-const labelsBelowTop_mm = { right: 15.5, left: 19.5 }
-/** Least and most width of the words of a label, the way from the picture to the circles, a circle with its gap. Ours. */
-const labels_mm = { least: 31, most: 46, way: 5.5, circle: 6.3 }
-/** Height of the words inside and outside, off the drawing. */
-const sideWord_mm = 6
-
-/** What chains take beside a view. */
-const chainsTake_mm = (count: number): number =>
-  count === 0 ? 2 : sizing.first_mm + (count - 1) * sizing.pitch_mm + 4.2
 
 const arrangedOn = (
   attempt: Attempt,
@@ -137,159 +92,5 @@ const arrangedOn = (
   }
 }
 
-/** How the width of a sheet is shared: chains, picture, circles, words. */
-type Across = {
-  /** the frame's sides, or what of them is left beside legend and notes */
-  readonly left: number
-  readonly right: number
-  readonly viewX: number
-  readonly viewWidth: number
-  readonly labels: 'left' | 'right' | 'both'
-  readonly rightX: number
-  readonly leftX: number
-  /** width of the words of a label */
-  readonly words: number
-}
-
-const acrossOf = ({ paper, scale, notes }: Attempt, wanted: Wanted): Across => {
-  const left = paper.frame[0][0]
-  const right = paper.frame[1][0] - (notes === 'aside' ? titleBlock_mm[0] : 0)
-  const upright = isUpright(wanted)
-  const labels =
-    upright && paper.name === 'A3' ? 'both' : !upright && wanted.stand.mirrored ? 'left' : 'right'
-  const count = labels === 'both' ? 2 : 1
-  const margin = margins(wanted)
-  const [viewWidth] = onPaper(wanted, scale)
-  const beside_mm = labels_mm.way + labels_mm.circle
-  const spare = right - left - 2 * side_mm - margin.left - margin.right - viewWidth - count * beside_mm
-  const words = Math.min(labels_mm.most, spare / count)
-  const free = Math.max(0, spare - count * words) / 2
-  const viewX = left + side_mm + free + (labels === 'right' ? 0 : words + beside_mm) + margin.left
-  return {
-    left,
-    right,
-    viewX,
-    viewWidth,
-    labels,
-    rightX: viewX + viewWidth + margin.right + labels_mm.way,
-    leftX: viewX - margin.left - labels_mm.way,
-    words,
-  }
-}
-
-const isUpright = ({ stand }: Wanted): boolean => stand.turn_deg === 270
-
-/** At a jamb there is room for notes outside, beside what covers the frame. */
-const noteColumnOf = (
-  { left, right, viewX, viewWidth, labels }: Across,
-  wanted: Wanted,
-  scale: number,
-): { readonly x: number; readonly width_mm: number } | undefined => {
-  if (isUpright(wanted)) return undefined
-  const free = (wanted.window[1][0] - wanted.coverTo_mm) * scale - 2 * pad_mm
-  if (labels === 'left') return { x: left + pad_mm, width_mm: viewX + free - left }
-  const x = viewX + viewWidth - free
-  return { x, width_mm: right - pad_mm - x }
-}
-
-/** Legend and notes below a view, or beside it above the title block; and the height that the view stands on. */
-const belowOf = (
-  { paper, notes }: Attempt,
-  wanted: Wanted,
-  noteColumn: { readonly width_mm: number } | undefined,
-) => {
-  const [[x0, y0], [x1]] = paper.frame
-  const aside = notes === 'aside'
-  const width_mm =
-    (paper.name === 'A3' && !aside ? x1 - x0 - titleBlock_mm[0] : titleBlock_mm[0]) - 2 * pad_mm
-  const legend_mm = wanted.legendHeight_mm(width_mm)
-  const notes_mm = wanted.notesHeight_mm(noteColumn?.width_mm ?? width_mm, noteColumn !== undefined)
-  const height = legend_mm + (noteColumn ? 0 : notes_mm + gap_mm) + 2 * pad_mm
-  const onBlock = paper.name === 'A4' || aside
-  const top = onBlock ? y0 + titleBlock_mm[1] + height : y0 + Math.max(height, titleBlock_mm[1])
-  const x = aside ? x1 - titleBlock_mm[0] + pad_mm : x0 + pad_mm
-  return { x, top: top - pad_mm, width_mm, legend_mm, notes_mm, foot: aside ? y0 : top }
-}
-
-/** The columns of circles, as high as they may reach. `notes_mm` is what notes take of the foot of a column. */
-const columnsOf = (
-  { paper, scale }: Attempt,
-  wanted: Wanted,
-  across: Across,
-  { viewAt, foot, notes_mm }: { readonly viewAt: Point; readonly foot: number; readonly notes_mm: number },
-): readonly LabelColumn[] => {
-  const [, height] = onPaper(wanted, scale)
-  const [viewY, top] = [
-    viewAt[1],
-    paper.frame[1][1] - labelsBelowTop_mm[across.labels === 'left' ? 'left' : 'right'],
-  ]
-  const labels = (wanted.labels - 1) * wanted.labelPitch_mm(across.words)
-  const ranges = isUpright(wanted)
-    ? uprightRanges(wanted, { scale, at: viewAt, height, foot: foot + pad_mm + 5, top, labels })
-    : besideRange(viewY + notes_mm, Math.min(top, viewY + height), top, labels)
-  const right: LabelColumn = { side: 'right', x: across.rightX, width_mm: across.words, ...ranges.right }
-  const left: LabelColumn = { side: 'left', x: across.leftX, width_mm: across.words, ...ranges.left }
-  return across.labels === 'left' ? [left] : across.labels === 'both' ? [right, left] : [right]
-}
-
 /** A view stands a little below the middle of its room, clear of the heading. Ours. */
 const lift = 0.4
-
-/** Between legend and notes. */
-const gap_mm = 4.4
-
-const onPaper = ({ window: [low, high], stand }: Wanted, scale: number): Point => {
-  const [across, through] = [(high[0] - low[0]) * scale, (high[1] - low[1]) * scale]
-  return stand.turn_deg === 0 || stand.turn_deg === 180 ? [across, through] : [through, across]
-}
-
-/** Room round a view: chains through the wall stand at its cut end, chains across the joint outside. */
-const margins = ({ stand, chains }: Wanted) => {
-  const [through, across] = [chainsTake_mm(chains.through), chainsTake_mm(chains.across) + 1]
-  if (stand.turn_deg === 270)
-    return stand.mirrored
-      ? { left: across, right: 2, top: sideWord_mm, bottom: through }
-      : { left: across, right: 2, top: through, bottom: sideWord_mm }
-  return stand.mirrored
-    ? { left: 1, right: through, top: 0, bottom: across }
-    : { left: through, right: 1, top: 0, bottom: across }
-}
-
-/** A column as high as the view, higher where its labels need it. */
-const besideRange = (low: number, high: number, top: number, labels_mm: number) => {
-  const range = { low, high: Math.min(top, Math.max(high, low + labels_mm)) }
-  return { right: range, left: range }
-}
-
-/**
- * Where columns may reach beside a section with outside at its left: at the right beside all of it, at the left
- * beside the wall alone, clear of the chains across the joint.
- */
-const uprightRanges = (
-  { window, stand }: Wanted,
-  on: {
-    readonly scale: number
-    readonly at: Point
-    readonly height: number
-    readonly foot: number
-    readonly top: number
-    readonly labels: number
-  },
-) => {
-  const reveal = placeView({ ...stand, window, at: on.at, scale: on.scale }).toPaper([0, 0])[1]
-  const [low, high] = [on.at[1] + offBreak_mm, on.at[1] + on.height - offBreak_mm]
-  // a column grows away from the chains through the wall, which stand at its cut end
-  const right = stand.mirrored
-    ? { low, high: Math.min(on.top, Math.max(high, low + on.labels)) }
-    : { low: Math.max(on.foot, Math.min(low, high - on.labels)), high }
-  return {
-    right,
-    left: stand.mirrored ? { low, high: reveal - offChain_mm } : { low: reveal + offChain_mm, high },
-  }
-}
-
-/** Leaders keep off the break lines at both ends. Ours. */
-const offBreak_mm = 4
-
-/** The words of a narrow joint stand beyond the end of its chain. Ours. */
-const offChain_mm = 14
