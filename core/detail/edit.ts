@@ -7,8 +7,8 @@ import type { Project } from './model'
 
 /** Every change of a project, as data. A plain value goes through `state`; the others change structure. */
 export interface Edits {
-  /** states a value, or takes the statement back */
-  state: { readonly at: FieldAt; readonly to: Stated<number> | undefined }
+  /** states a value or a word, or takes the statement back */
+  state: { readonly at: FieldAt; readonly to: Stated<number> | Stated<string> | undefined }
   /** makes an assumed value a specified one */
   confirm: { readonly at: FieldAt }
   /** puts a new seal of a kind into a plane of a joint */

@@ -2,9 +2,10 @@ import { z } from 'zod'
 import { planes } from '../kinds'
 import { type Stated, stated } from '../units'
 import { words } from '../words'
-import { across, body, drawnWidth_mm, ofMaterial } from './bay'
+import { across, body, ofMaterial } from './bay'
+import { filled_l, fillBonds } from './fill'
 import { sealKind } from './kind'
-import { mostDepth_mm } from './seal-kind'
+import { yesNo } from './yes-no'
 
 type Foam = {
   readonly kind: 'foam'
@@ -26,7 +27,17 @@ export const foam = sealKind<Foam>({
     rated: stated(z.enum(['yes', 'no'])).exactOptional(),
   }),
   planes: ['middle'],
+  serves: it => [it.plane],
   values: [],
+  choices: [
+    {
+      id: 'foam.rated',
+      key: 'rated',
+      name: words('Rated as an air seal', 'Als Luftdichtung ausgewiesen'),
+      choices: yesNo,
+      because: words('as declared by the product', 'nach Angabe des Produkts'),
+    },
+  ],
   fresh: (id, plane) => ({ kind: 'foam', id, plane }),
   takesDepth: () => 'rest',
   lay: (it, bay) => ({
@@ -37,17 +48,10 @@ export const foam = sealKind<Foam>({
   // it serves the middle plane, whose resistance no rule compares
   sd_m: () => undefined,
   takes: () => ({ by: 'nothing' }),
-  bonds: (_it, bay) => [
-    { to: 'wall', width_mm: Math.min(mostDepth_mm, bay.to_mm - bay.from_mm) },
-    { to: 'frame', width_mm: Math.min(mostDepth_mm, bay.to_mm - bay.from_mm) },
-  ],
-  // litres as cured: no expansion is counted
+  bonds: (_it, bay) => fillBonds(bay),
+  // as cured: no expansion is counted
   needs: (_it, bay, length_mm) => [
-    {
-      what: words('gun foam', 'Ortschaum'),
-      amount: (drawnWidth_mm(bay) * (bay.to_mm - bay.from_mm) * length_mm) / 1e6,
-      unit: 'l',
-    },
+    { what: words('gun foam', 'Ortschaum'), amount: filled_l(bay, length_mm), unit: 'l' },
   ],
   called: () => words('foam over the full depth', 'Schaum über die volle Tiefe'),
 })

@@ -1,8 +1,8 @@
 export { sealKinds } from './all'
 export { arrange } from './arrange'
 export type { Placed } from './arrange'
-export { tapeRanges_mm } from './impregnated-tape'
-export { kindOf } from './kind-of'
+export { plainBay } from './bay'
+export { kindOf, serves } from './kind-of'
 export { rodSizes_mm } from './sealant'
 export { mostDepth_mm } from './seal-kind'
-export type { AnySeal, Bay, Bond, Grip, Laid, Need, SealKind, SealValue, Takes } from './seal-kind'
+export type { AnySeal, Bay, Bond, Choice, End, Fallback, Grip, Laid, Need, SealChoice, SealKind, SealValue, Takes } from './seal-kind' // prettier-ignore

@@ -1,3 +1,4 @@
+import type { Plane } from '../kinds'
 import { sealKinds } from './all'
 import type { AnySeal, SealKind } from './seal-kind'
 
@@ -7,3 +8,6 @@ export const kindOf = (seal: Pick<AnySeal, 'kind'>): SealKind => {
   if (found === undefined) throw new Error(`no such kind of seal: ${seal.kind}`)
   return found
 }
+
+/** Whether a seal closes a plane of its joint. */
+export const serves = (seal: AnySeal, plane: Plane): boolean => kindOf(seal).serves(seal).includes(plane)

@@ -9,10 +9,11 @@ export const sealKind = <S extends AnySeal>(it: SealKind<S>): SealKind => {
   const own = (seal: AnySeal): S => seal as S
   return {
     ...it,
+    serves: seal => it.serves(own(seal)),
     takesDepth: (seal, width_mm) => it.takesDepth(own(seal), width_mm),
     lay: (seal, bay) => it.lay(own(seal), bay),
     grips: (seal, bay) => it.grips(own(seal), bay),
-    sd_m: seal => it.sd_m(own(seal)),
+    sd_m: (seal, plane) => it.sd_m(own(seal), plane),
     takes: seal => it.takes(own(seal)),
     bonds: (seal, bay, behind) => it.bonds(own(seal), bay, behind),
     needs: (seal, bay, length_mm) => it.needs(own(seal), bay, length_mm),

@@ -1,5 +1,5 @@
 import type { z } from 'zod'
-import type { Id, Line, Point, Region, Seasonal } from '../geometry'
+import type { Id, Line, Outline, Point, Region, Seasonal } from '../geometry'
 import type { Plane } from '../kinds'
 import type { Band, Bounds, Stated, Unit } from '../units'
 import type { Some, Words } from '../words'
@@ -18,11 +18,23 @@ export type Bay = {
   readonly to_mm: number
   readonly wallFace: readonly [Point, Point]
   readonly frameFace: readonly [Point, Point]
+  /** what lies beyond either end of the joint */
+  readonly ends: Readonly<Record<'outer' | 'inner', End>>
+}
+
+/** What lies beyond one end of a joint, outside or inside. Paths begin at that end and lead away from it. */
+export type End = {
   /**
-   * The bare flank of the bearing layer from the room-side end of the joint, then round its edge: what a membrane may
-   * be bonded to. Empty where the frame stands beyond the bearing layer.
+   * The bare flank of the bearing layer, then round its edge: what a membrane may be bonded to. Empty where this end of
+   * the joint stands beyond the bearing layer.
    */
   readonly flank: readonly Point[]
+  /** the finished face of the reveal, from the frame on; empty where none is seen there */
+  readonly face: readonly Point[]
+  /** the strip between a finish and the face of the frame, which a stop bead fills; absent where none meets it */
+  readonly stop?: Outline
+  /** up to where the face of the frame is free, in x */
+  readonly free_mm: number
 }
 
 /** What a seal is made of in a section. Later regions cover earlier ones. */
@@ -58,10 +70,26 @@ export type SealValue = {
   /** it can be no longer than the joint is deep */
   readonly within?: 'depth'
   readonly because: Words
-  readonly fallback?: { readonly value: number; readonly band?: Band; readonly why: Words }
+  /** what is used where it is not stated; absent: nothing is, and the value is missing */
+  readonly fallback?: (seal: AnySeal) => Fallback
 }
 
-/** A seal as the model keeps it: its kind, its name in the project, the plane it serves, and its stated values. */
+/** A value to use where none is stated, the range that products lie in, and why. */
+export type Fallback = { readonly value: number; readonly band?: Band; readonly why: Words }
+
+/** One word of a closed list, and how people say it. */
+export type Choice = { readonly value: string; readonly name: Words }
+
+/** A word of a seal that can be stated, out of a closed list: the model makes a field of it too. */
+export type SealChoice = {
+  readonly id: string
+  readonly key: string
+  readonly name: Words
+  readonly choices: Some<Choice>
+  readonly because: Words
+}
+
+/** A seal as the model keeps it: its kind, its name in the project, the plane it stands in, and its stated values. */
 export type AnySeal = {
   readonly kind: string
   readonly id: Id
@@ -76,16 +104,26 @@ export type SealKind<S extends AnySeal = AnySeal> = {
   readonly schema: z.ZodType<S>
   /** the material that shows how it is hatched; absent where it is drawn as a line */
   readonly shows?: Id
-  /** planes that it may serve */
+  /** planes that it may stand in */
   readonly planes: Some<Plane>
+  /**
+   * Planes that it closes: mostly the one that it stands in; several for a body over the whole depth; none for what only
+   * ends a finish beside the joint.
+   */
+  readonly serves: (it: S) => readonly Plane[]
+  /** where it belongs, if not everywhere: people choose it there, no remedy proposes it */
+  readonly only?: Words
   readonly values: readonly SealValue[]
+  readonly choices: readonly SealChoice[]
+  /** printed joint ranges that it is sold in; absent where it does not work in a range */
+  readonly ranges_mm?: readonly Band[]
   readonly fresh: (id: Id, plane: Plane, bay: Bay) => S
   /** the depth that it takes up in the joint, or `rest`: what the others leave */
   readonly takesDepth: (it: S, width_mm: number) => number | 'rest'
   readonly lay: (it: S, bay: Bay) => Laid
   readonly grips: (it: S, bay: Bay) => readonly Grip[]
-  /** absent: not known, and never guessed */
-  readonly sd_m: (it: S) => Seasonal | undefined
+  /** what it is to vapour in a plane that it serves; absent: not known, and never guessed */
+  readonly sd_m: (it: S, plane: Plane) => Seasonal | undefined
   readonly takes: (it: S) => Takes
   readonly bonds: (it: S, bay: Bay, behind: AnySeal | undefined) => readonly Bond[]
   /** amounts for a length of joint, laid into its bay */

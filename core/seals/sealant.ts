@@ -1,9 +1,11 @@
 import { z } from 'zod'
 import { planes } from '../kinds'
 import { assumed, type Stated, stated } from '../units'
-import { filled, words } from '../words'
+import { filled, type Words, words } from '../words'
 import { across, arched, body, drawnWidth_mm, ofMaterial } from './bay'
+import { bondBreaker, breakerLine, breakerTape, sealantMu } from './bead'
 import { sealKind } from './kind'
+import { rangeOf, steady } from './resistance'
 import { mostDepth_mm, type SealValue } from './seal-kind'
 
 const depth: SealValue = {
@@ -38,12 +40,7 @@ const mu: SealValue = {
   unit: 'one',
   bounds: { unit: 'one', min: 1, max: 1e6 },
   because: words('as declared by the product', 'nach Angabe des Produkts'),
-  fallback: {
-    value: 5000,
-    // hybrid 1000 to 3000, silicone 5000 (EN ISO 10456 table 3), polysulphide 10000: from memory
-    band: { min: 1000, max: 10000 },
-    why: words('sealants lie between 1000 and 10000; silicone 5000', 'Dichtstoffe liegen zwischen 1000 und 10000; Silikon 5000'), // prettier-ignore
-  },
+  fallback: () => sealantMu,
 }
 
 type Sealant = {
@@ -54,6 +51,8 @@ type Sealant = {
   readonly rod_mm?: Stated<number>
   readonly share_pct?: Stated<number>
   readonly mu?: Stated<number>
+  /** a tape behind the bead that it does not stick to; counts only where there is no rod */
+  readonly breaker?: Stated<'yes' | 'no'>
 }
 
 /** How far the rod's face bulges into the bead, as a share of the joint's width: ours, a rod pressed flat at its flanks. */
@@ -69,10 +68,10 @@ const pressed = (rod_mm: number, width_mm: number): { flat_mm: number; rise_mm: 
   return { flat_mm: Math.max(0, ((Math.PI / 4) * rod_mm * rod_mm - ends_mm2) / width_mm), rise_mm }
 }
 
-/** A gunned sealant bead, on a backing rod or without one. */
+/** A gunned sealant bead, on a backing rod, on a bond breaker, or on nothing. */
 export const sealant = sealKind<Sealant>({
   kind: 'sealant',
-  name: words('Sealant on backing rod', 'Dichtstoff auf Rundschnur'),
+  name: words('Sealant bead', 'Dichtstofffuge'),
   shows: 'silicone',
   schema: z.strictObject({
     kind: z.literal('sealant'),
@@ -82,9 +81,12 @@ export const sealant = sealKind<Sealant>({
     rod_mm: stated(z.number().positive().max(80)).exactOptional(),
     share_pct: stated(z.number().positive().max(100)).exactOptional(),
     mu: stated(z.number().min(1).max(1e6)).exactOptional(),
+    breaker: stated(z.enum(['yes', 'no'])).exactOptional(),
   }),
   planes: ['outer', 'inner'],
+  serves: it => [it.plane],
   values: [depth, rod, share, mu],
+  choices: [bondBreaker],
   fresh: (id, plane, bay) => ({
     kind: 'sealant',
     id,
@@ -103,7 +105,8 @@ export const sealant = sealKind<Sealant>({
     const back = face + towards * beadDepth_mm(it, width_mm)
     const bead = (to_mm: number) =>
       body(it.id, 'bead', across(bay, Math.min(face, to_mm), Math.max(face, to_mm)), ofMaterial('silicone'))
-    if (!it.rod_mm) return { regions: [bead(back)], lines: [] }
+    if (!it.rod_mm)
+      return { regions: [bead(back)], lines: onBreaker(it) ? [breakerLine(it.id, bay, back)] : [] }
     const { flat_mm, rise_mm } = pressed(it.rod_mm.value, width_mm)
     const near = back + towards * rise_mm
     // a rod that is far too thick ends where the joint does
@@ -124,9 +127,8 @@ export const sealant = sealKind<Sealant>({
   sd_m: it => {
     if (it.depth_mm === undefined) return undefined
     const depth_m = it.depth_mm.value / 1000
-    const at = it.mu ? { min: it.mu.value, max: it.mu.value } : (mu.fallback?.band ?? { min: 1, max: 1 })
-    const band = { min: at.min * depth_m, max: at.max * depth_m }
-    return { winter: band, summer: band }
+    const at = rangeOf(it, mu)
+    return steady(at && { min: at.min * depth_m, max: at.max * depth_m })
   },
   takes: it => (it.share_pct ? { by: 'share', share_pct: it.share_pct.value } : { by: 'nothing' }),
   bonds: (it, bay, behind) => {
@@ -136,7 +138,7 @@ export const sealant = sealKind<Sealant>({
       { to: 'wall', width_mm: flank },
       { to: 'frame', width_mm: flank },
     ] as const
-    return it.rod_mm || !behind ? flanks : [...flanks, { to: 'seal', width_mm }]
+    return it.rod_mm || onBreaker(it) || !behind ? flanks : [...flanks, { to: 'seal', width_mm }]
   },
   needs: (it, bay, length_mm) => [
     {
@@ -153,14 +155,18 @@ export const sealant = sealKind<Sealant>({
           },
         ]
       : []),
+    ...(onBreaker(it) ? [{ what: breakerTape, amount: length_mm, unit: 'mm' as const }] : []),
   ],
-  called: it =>
-    filled(
-      it.rod_mm ? words('sealant {0} deep, rod Ø {1}', 'Dichtstoff {0} tief, Schnur Ø {1}') : words('sealant {0} deep, no rod', 'Dichtstoff {0} tief, ohne Schnur'), // prettier-ignore
-      it.depth_mm ? `${it.depth_mm.value}` : '?',
-      `${it.rod_mm?.value ?? ''}`,
-    ),
+  called: it => filled(calledBy(it), it.depth_mm ? `${it.depth_mm.value}` : '?', `${it.rod_mm?.value ?? ''}`),
 })
+
+const onBreaker = (it: Sealant): boolean => !it.rod_mm && it.breaker?.value === 'yes'
+
+const calledBy = (it: Sealant): Words => {
+  if (it.rod_mm) return words('sealant {0} deep, rod Ø {1}', 'Dichtstoff {0} tief, Schnur Ø {1}')
+  if (onBreaker(it)) return words('sealant {0} deep, bond breaker', 'Dichtstoff {0} tief, Trennstreifen')
+  return words('sealant {0} deep, no rod', 'Dichtstoff {0} tief, ohne Schnur')
+}
 
 /** Where the depth is not stated, the bead is drawn half as deep as wide. */
 const beadDepth_mm = (it: Sealant, width_mm: number): number => it.depth_mm?.value ?? width_mm / 2

@@ -1,7 +1,7 @@
 import type { Line } from '../geometry'
-import { arrange, type Bay, kindOf, type Placed } from '../seals'
+import { arrange, type Bay, kindOf, type Placed, serves } from '../seals'
 import { exactly } from '../units'
-import { bondFlank } from './flank'
+import { innerEnd, outerEnd } from './ends'
 import type { Layout } from './layout'
 import { box, coat, type PaintedPart } from './paint'
 
@@ -15,7 +15,7 @@ export const jointBay = (at: Layout): Bay => {
     to_mm,
     wallFace: [[0, from_mm], [0, to_mm]],
     frameFace: [[at.width_mm, from_mm], [at.width_mm, to_mm]],
-    flank: bondFlank(at),
+    ends: { outer: outerEnd(at), inner: innerEnd(at) },
   } // prettier-ignore
 }
 
@@ -51,6 +51,6 @@ const rests = (at: Layout, it: Placed): boolean => kindOf(it.seal).takesDepth(it
  * up to 10 mm slightly, wider as open (EN ISO 10077-2, from memory).
  */
 const venting = (at: Layout, placed: readonly Placed[]): 'closed' | 'slightly' | 'open' => {
-  if (placed.some(it => it.seal.plane === 'outer') || at.width_mm <= 2) return 'closed'
+  if (placed.some(it => serves(it.seal, 'outer')) || at.width_mm <= 2) return 'closed'
   return at.width_mm <= 10 ? 'slightly' : 'open'
 }

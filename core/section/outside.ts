@@ -36,7 +36,7 @@ export const outside = (at: Layout): readonly PaintedPart[] => {
 }
 
 /** How far what stands before the frame reaches across: to the edge of a nib, or by the cover over the frame. */
-const coverEdge = (at: Layout): number => {
+export const coverEdge = (at: Layout): number => {
   const nib = nibOf(at)
   if (at.side === 'sill') return 0
   return nib !== undefined && !nib.inside ? nib.lap_mm : at.width_mm + at.cover_mm

@@ -49,7 +49,7 @@ publishedValues('resistance of seals', [
         depth_mm: specified(it.depth_mm),
         mu: specified(it.mu),
       } as const
-      return kindOf(seal).sd_m(seal)?.winter.max ?? 0
+      return kindOf(seal).sd_m(seal, 'outer')?.winter.max ?? 0
     },
     expected: 40,
     within: 1e-9,

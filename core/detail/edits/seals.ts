@@ -1,12 +1,12 @@
 import { z } from 'zod'
 import type { Plane } from '../../kinds'
 import { planeName, planes } from '../../kinds'
-import { type AnySeal, type Bay, type SealKind, sealKinds } from '../../seals'
+import { type AnySeal, type Bay, mostDepth_mm, plainBay, type SealKind, sealKinds } from '../../seals'
 import { around, ok, type Problem, refused } from '../../units'
 import { filled, words } from '../../words'
 import type { EditKind } from '../edit'
 import { withJoint } from '../fields/tables'
-import { entryAt, sealOf } from '../find'
+import { entryAt, frameOf, openingsWith, profileOf, sealOf } from '../find'
 import type { Joint, Project } from '../model'
 import { numbered } from './numbered'
 
@@ -25,7 +25,7 @@ export const fill: EditKind<'fill'> = {
     if (found === undefined) return refused(noJoint(joint))
     if (kind === undefined) return refused(noServant(seal, plane))
     const counted = numbered(project, 'seal')
-    const fresh = kind.fresh(counted.id, plane, bayFor(found))
+    const fresh = kind.fresh(counted.id, plane, bayFor(project, found))
     return ok(withJoint(counted.project, joint, it => ({ ...it, seals: inOrder([...it.seals, fresh]) })))
   },
 }
@@ -41,7 +41,7 @@ export const replace: EditKind<'replace'> = {
     const kind = servant(seal, found.seal.plane)
     if (kind === undefined) return refused(noServant(seal, found.seal.plane))
     const counted = numbered(project, 'seal')
-    const fresh = kind.fresh(counted.id, found.seal.plane, bayFor(found.joint))
+    const fresh = kind.fresh(counted.id, found.seal.plane, bayFor(project, found.joint))
     return ok(replaced(counted.project, found.joint, part, fresh))
   },
 }
@@ -62,17 +62,11 @@ const noServant = (seal: string, plane: Plane): Problem => ({
   ),
 })
 
-/** The joint as a new seal sees it: its still band. Depths do not matter for choosing sizes. */
-const bayFor = (joint: Joint): Bay => {
-  const planned = joint.planned_mm.value
-  return {
-    width_mm: around(planned, joint.tolerance_mm.value),
-    from_mm: 0,
-    to_mm: 70,
-    wallFace: [[0, 0], [0, 70]],
-    frameFace: [[planned, 0], [planned, 70]],
-    flank: [],
-  } // prettier-ignore
+/** The joint as a new seal sees it: its still band, and the depth of the shallowest frame that it goes along. */
+const bayFor = (project: Project, joint: Joint): Bay => {
+  const depths = openingsWith(project, joint.id).map(it => profileOf(frameOf(project, it.id)).depth_mm)
+  const depth_mm = Math.min(mostDepth_mm, ...depths)
+  return plainBay(around(joint.planned_mm.value, joint.tolerance_mm.value), depth_mm)
 }
 
 const replaced = (project: Project, joint: Joint, part: string, fresh: AnySeal): Project =>

@@ -5,32 +5,54 @@ import type { Field } from '../field'
 import { frameOf, openingsWith, profileOf, sealOf } from '../find'
 import type { Project } from '../model'
 import { numberField } from './number-field'
-import { withSeal } from './tables'
+import { withSeal, withSealKey } from './tables'
 
-/** One field for each value that a kind of seal states of itself: a new kind brings its fields along. */
-export const sealFields: readonly Field<number>[] = sealKinds.flatMap(kind =>
-  kind.values.map(value => {
-    const has = (seal: AnySeal | undefined): seal is AnySeal => seal !== undefined && kindOf(seal) === kind
-    return numberField({
-      ...value,
+/** One field for each value that kinds of seal state of themselves: a new kind brings its fields along. */
+export const sealFields: readonly Field<number>[] = firstOfEach(sealKinds.flatMap(kind => kind.values)).map(
+  ({ id, name, unit, bounds, because }) =>
+    numberField({
+      id,
+      name,
+      unit,
       of: 'seal',
       read: (project, part) => {
-        const seal = sealOf(project, part)?.seal
-        return has(seal) ? numberAt(seal, value) : undefined
+        const found = valueOf(project, part, id)
+        return found && numberAt(found.seal, found.value)
       },
-      fallback: (project, part) =>
-        value.fallback && has(sealOf(project, part)?.seal)
-          ? { ...assumed(value.fallback.value), origin: 'material', because: value.fallback.why }
-          : undefined,
-      allowed: (project, part) => ({
-        bounds: value.within === 'depth' ? withinDepth(project, part, value.bounds) : value.bounds,
-        because: value.because,
-      }),
-      write: (project, part, to) =>
-        withSeal(project, part, seal => (has(seal) ? withValue(seal, value, to) : seal)),
-    })
-  }),
+      fallback: (project, part) => {
+        const found = valueOf(project, part, id)
+        const fallback = found?.value.fallback?.(found.seal)
+        return fallback && { ...assumed(fallback.value), origin: 'material', because: fallback.why }
+      },
+      allowed: (project, part) => {
+        const value = valueOf(project, part, id)?.value ?? { bounds, because, within: undefined }
+        return {
+          bounds: value.within === 'depth' ? withinDepth(project, part, value.bounds) : value.bounds,
+          because: value.because,
+        }
+      },
+      write: (project, part, to) => {
+        const key = valueOf(project, part, id)?.value.key
+        return key === undefined ? project : withSeal(project, part, seal => withSealKey(seal, key, to))
+      },
+    }),
 )
+
+/** Several kinds may state the same value, each within bounds of its own: it is one field. */
+function firstOfEach(all: readonly SealValue[]): readonly SealValue[] {
+  return all.filter((it, i) => all.findIndex(other => other.id === it.id) === i)
+}
+
+/** A seal and its kind's own entry for a value, where it has one. */
+const valueOf = (
+  project: Project,
+  part: Id,
+  id: string,
+): { readonly seal: AnySeal; readonly value: SealValue } | undefined => {
+  const seal = sealOf(project, part)?.seal
+  const value = seal && kindOf(seal).values.find(it => it.id === id)
+  return seal && value && { seal, value }
+}
 
 /** Bounds with their upper end at the depth of the shallowest frame that the seal's joint goes along. */
 const withinDepth = (project: Project, part: Id, bounds: Bounds): Bounds => {
@@ -43,13 +65,4 @@ const numberAt = (seal: AnySeal, value: SealValue): Stated<number> | undefined =
   const found = seal[value.key]
   // The kind's schema makes each listed value a stated number.
   return typeof found === 'object' ? (found as Stated<number>) : undefined
-}
-
-/** A value that the kind needs stays; one that may be left out goes when the statement is taken back. */
-const withValue = (seal: AnySeal, value: SealValue, to: Stated<number> | undefined): AnySeal => {
-  if (to !== undefined) return { ...seal, [value.key]: to }
-  const { [value.key]: _, ...rest } = seal
-  // Leaving a value out keeps kind, id and plane.
-  const without = rest as AnySeal
-  return kindOf(seal).schema.safeParse(without).success ? without : seal
 }

@@ -1,5 +1,6 @@
 import type { Id } from '../../geometry'
-import type { AnySeal } from '../../seals'
+import { type AnySeal, kindOf } from '../../seals'
+import type { Stated } from '../../units'
 import { isSome } from '../../words'
 import type { Fixing } from '../fixing'
 import type { Frame, Joint, Layer, Opening, Project, Wall } from '../model'
@@ -54,4 +55,17 @@ export const withFixing = (project: Project, id: Id, change: Change<Fixing>): Pr
     ...it,
     fixings: it.fixings.map(fixing => (fixing.id === id ? change(fixing) : fixing)),
   }))
+}
+
+/** A seal with one of its statements made or taken back; one that its kind cannot do without stays. */
+export const withSealKey = (
+  seal: AnySeal,
+  key: string,
+  to: Stated<number> | Stated<string> | undefined,
+): AnySeal => {
+  if (to !== undefined) return { ...seal, [key]: to }
+  const { [key]: _, ...rest } = seal
+  // Leaving a statement out keeps kind, id and plane.
+  const without = rest as AnySeal
+  return kindOf(seal).schema.safeParse(without).success ? without : seal
 }

@@ -33,6 +33,15 @@ export const insulation: readonly Material[] = [
     cite: cite('en-iso-10456', 'published'),
   },
   {
+    id: 'hemp-wool',
+    name: words('hemp wool', 'Hanfwolle'),
+    hatch: 'insul_soft',
+    lambda_W_mK: 0.042,
+    mu: { dry: 2, wet: 1 },
+    emissivity: 0.9,
+    cite: cite('trade', 'memory'),
+  },
+  {
     id: 'pur',
     name: words('rigid polyurethane foam', 'PUR-Hartschaum'),
     hatch: 'insul_rigid',

@@ -1,0 +1,56 @@
+import type { Point } from '../geometry'
+import type { End } from '../seals'
+import { bondFlank, flankOf, nibOf } from './flank'
+import type { Layout } from './layout'
+import { coverEdge } from './outside'
+import { bead_mm, box } from './paint'
+
+/** The room-side end of a joint: the flank behind the frame, the face of its lining, the strip before the frame. */
+export const innerEnd = (at: Layout): End => {
+  const flank = bondFlank(at)
+  const free_mm = at.width_mm + at.profile.innerFace_mm
+  const from = at.position_mm + at.depth_mm
+  const to = at.depths.inner_mm
+  // a nib behind the frame leaves no corner that could be seen; at the sill a board lies there
+  if (nibOf(at)?.inside || at.side === 'sill' || from >= to) return { flank, face: [], free_mm }
+  const lined_mm = at.depths.behind.length > 0 ? (at.reveal.board?.thickness_mm.value ?? 0) + at.lining_mm : 0
+  const place = flankOf(at).at
+  const face: readonly Point[] = [[place(from) + lined_mm, from], [place(to) + lined_mm, to]] // prettier-ignore
+  return lined_mm > at.width_mm
+    ? { flank, face, free_mm, stop: box(at.width_mm, from, lined_mm, from + Math.min(bead_mm, to - from)) }
+    : { flank, face, free_mm }
+}
+
+/** The weather-side end of a joint: the flank before the frame, the face of what closes the outer reveal, its strip. */
+export const outerEnd = (at: Layout): End => {
+  const flank = outerFlank(at)
+  const free_mm = at.width_mm + at.profile.face_mm
+  const nib = nibOf(at)
+  const to = at.depths.outer_mm
+  if ((nib && !nib.inside) || at.side === 'sill' || to >= at.position_mm) return { flank, face: [], free_mm }
+  const edge = coverEdge(at)
+  const { skin, before } = at.depths
+  const skin_mm = skin ? skin.to_mm - skin.from_mm : 0
+  // a render without insulation turns round the edge of the wall, one on insulation lies on the edge of that
+  const alone = skin !== undefined && before.length === 1
+  const [low, high] = alone ? [0, Math.max(skin_mm, edge)] : [edge, edge + skin_mm]
+  const x = before.length > 0 ? high : 0
+  const face: readonly Point[] = [[x, at.position_mm], [x, to]] // prettier-ignore
+  const back = at.position_mm - bead_mm
+  return skin && back > skin.from_mm
+    ? { flank, face, free_mm, stop: box(low, back, high, at.position_mm) }
+    : { flank, face, free_mm }
+}
+
+/** The bare flank of the bearing layer before the frame, round a nib and on along its outer face. */
+const outerFlank = (at: Layout): readonly Point[] => {
+  const from = at.position_mm
+  if (from < 0) return []
+  const nib = nibOf(at)
+  const path: readonly Point[] =
+    nib && !nib.inside
+      ? [[0, from], [0, nib.depth_mm], [nib.lap_mm, nib.depth_mm], [nib.lap_mm, 0], [-at.reach_mm, 0]]
+      : [[0, from], [0, 0], [-at.reach_mm, 0]] // prettier-ignore
+  // where the frame stands flush, the flank before it has no length
+  return path.filter(([x, y], i) => i === 0 || x !== path[i - 1]?.[0] || y !== path[i - 1]?.[1])
+}
