@@ -119,8 +119,6 @@ export const unread: number = known.most_mm
 export const otherLimit: Rule<Record<never, never>, 'tape-range'> = leastJoint
 // @ts-expect-error a rule does not judge itself: it compares, and the check gives the verdict
 export const ownVerdict: ReturnType<LeastJoint['compare']> = { verdict: 'met' }
-// @ts-expect-error a rule has at least one way to cure what it finds
-export const noCure: ReturnType<LeastJoint['remedies']> = []
 // @ts-expect-error a rule that does not apply says why
 export const noReason: ReturnType<LeastJoint['applies']> = false
 // @ts-expect-error a rule has examples
