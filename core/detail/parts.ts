@@ -49,7 +49,7 @@ const layerPart = (project: Project, layer: Layer): Part => ({
   id: layer.id,
   kind: 'layer',
   name: materialOf(project, layer.material)?.name ?? same(layer.material),
-  value: same(`${layer.thickness_mm.value}`),
+  value: filled(same('{0}'), layer.thickness_mm.value),
   material: layer.material,
 })
 
@@ -57,7 +57,7 @@ const layerPart = (project: Project, layer: Layer): Part => ({
 const sillPartsOf = (project: Project, place: ZonePlace): readonly Part[] => {
   const { sill } = openingOf(project, place.opening)
   if (sill === undefined || place.side !== 'sill') return []
-  const value = filled(words('{0}° fall, {1} overhang', '{0}° Gefälle, {1} Überstand'), `${sill.slope_deg.value}`, `${sill.overhang_mm.value}`) // prettier-ignore
+  const value = filled(words('{0}° fall, {1} overhang', '{0}° Gefälle, {1} Überstand'), sill.slope_deg.value, sill.overhang_mm.value) // prettier-ignore
   return [
     {
       id: sill.id,
@@ -81,7 +81,7 @@ const fixingParts = (project: Project, place: ZonePlace): readonly Part[] =>
     id: fixing.id,
     kind: 'fixing',
     name: fixingName[fixing.kind],
-    value: same(`Ø ${fixing.diameter_mm.value}`),
+    value: filled(same('Ø {0}'), fixing.diameter_mm.value),
   }))
 
 const memberName: Readonly<Record<Member, Words>> = {
@@ -108,7 +108,7 @@ const elementPartsOf = (project: Project, place: ZonePlace): readonly Part[] => 
       id: isFrame ? frame.id : `${frame.id}/${member}`,
       kind: isFrame ? 'frame' : 'member',
       name: memberName[member],
-      value: isFrame ? filled(same('{0} × {1}'), `${profile.depth_mm}`, `${profile.face_mm}`) : same(''),
+      value: isFrame ? filled(same('{0} × {1}'), profile.depth_mm, profile.face_mm) : same(''),
       ...shown(material),
     }
   })

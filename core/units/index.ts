@@ -11,7 +11,6 @@ export type { Basis, Stated } from './stated'
 export { unitSign, units } from './unit'
 export type { Unit } from './unit'
 export {
-  decimalMark,
   inWords,
   minus,
   noBreak,

@@ -1,9 +1,6 @@
-import type { Language, Words } from '../words'
+import { decimalMark, type Language, type Words } from '../words'
 import type { Band, Bounds } from './band'
 import { type Unit, unitSign } from './unit'
-
-/** The mark between whole and broken part, by language. Thousands are never marked. */
-export const decimalMark: Readonly<Record<Language, string>> = { en: '.', de: ',' }
 
 /** Stands before a negative number: the true minus sign, as wide as a plus. */
 export const minus = '\u2212'

@@ -1,2 +1,2 @@
-export { filled, isSome, languages, listed, same, words } from './words'
+export { decimalMark, filled, isSome, languages, listed, same, words } from './words'
 export type { Language, Some, Words } from './words'

@@ -17,11 +17,18 @@ export const words = (en: string, de: string): Words => ({ en, de })
 /** The same text in every language: numbers, symbols, names that nobody translates. */
 export const same = (text: string): Words => ({ en: text, de: text })
 
-/** Puts values into words: `{0}` is replaced by the first value, and so on. A value may itself be words. */
-export const filled = (it: Words, ...values: readonly (Words | string)[]): Words => {
+/** The mark between whole and broken part, by language. Thousands are never marked. */
+export const decimalMark: Readonly<Record<Language, string>> = { en: '.', de: ',' }
+
+/**
+ * Puts values into words: `{0}` is replaced by the first value, and so on. A value may itself be words; a number gets
+ * the decimal mark of its language.
+ */
+export const filled = (it: Words, ...values: readonly (Words | string | number)[]): Words => {
   const put = (language: Language) =>
     it[language].replace(/\{(\d)\}/g, (_, at: string) => {
       const value = values[Number(at)]
+      if (typeof value === 'number') return `${value}`.replace('.', decimalMark[language])
       return value === undefined ? '' : typeof value === 'string' ? value : value[language]
     })
   return { en: put('en'), de: put('de') }
