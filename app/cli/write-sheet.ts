@@ -12,11 +12,12 @@ import { writeWhole } from './write-file'
 /** Where a sheet is written, and in which format. */
 export type Target = { readonly to: string; readonly format: Format }
 
-/** The place that was typed for a sheet; the ending of its name chooses the format. */
-export const targetOf = (to: unknown): Result<Target> => {
+/** The place that was typed for a sheet; the ending of its name chooses the format, and its version if one is asked for. */
+export const targetOf = (to: unknown, version?: unknown): Result<Target> => {
   if (typeof to !== 'string') return wrong(words('a file is needed', 'eine Datei wird gebraucht'))
-  const format = formats.find(it => `.${it.extension}` === extname(to).toLowerCase())
-  const known = formats.map(it => `.${it.extension}`).join(', ')
+  const alike = formats.filter(it => `.${it.extension}` === extname(to).toLowerCase())
+  const format = alike.find(it => it.id === `${it.extension}-${String(version)}`) ?? alike[0]
+  const known = [...new Set(formats.map(it => `.${it.extension}`))].join(', ')
   return format ? ok({ to, format }) : wrong(filled(noFormat, to, known))
 }
 

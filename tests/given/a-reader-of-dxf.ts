@@ -24,6 +24,10 @@ const readDxf = z.object({
   layers: z.record(z.string(), z.tuple([z.number(), z.string(), z.boolean(), z.number()])),
   linetypes: z.record(z.string(), z.array(z.number())),
   patterns: counts,
+  /** of each set of lines of each hatch: pattern, angle, a place, the step to the next line, dashes */
+  rows: z.array(
+    z.tuple([z.string(), z.number(), z.number(), z.number(), z.number(), z.number()], z.number()),
+  ),
 })
 
 /** A DXF as another library reads it. */

@@ -73,6 +73,12 @@ def main():
                 "linetypes": {
                     t.dxf.name: [tag.value for tag in t.pattern_tags.tags if tag.code == 49] for t in doc.linetypes
                 },
+                "rows": [
+                    [h.dxf.pattern_name, r.angle, *r.base_point, *r.offset, *r.dash_length_items]
+                    for h in model.query("HATCH")
+                    if h.pattern
+                    for r in h.pattern.lines
+                ],
                 "patterns": {
                     h.dxf.pattern_name: len(h.pattern.lines)
                     for layout in doc.layouts

@@ -24,6 +24,12 @@ export const draw: Command = {
       choices: ['black', 'colour'],
       usually: 'black',
     },
+    {
+      flags: '--dxf <version>',
+      says: 'version of a DXF; 2000 for programs that read nothing newer',
+      choices: ['2007', '2000'],
+      usually: '2007',
+    },
     languageOption,
   ],
   run: async ([file = ''], chosen, io) => {
@@ -34,7 +40,7 @@ export const draw: Command = {
     }
     // Sheets and formats weigh more than all the rest: only drawing loads them.
     const { targetOf, writeSheet } = await import('../write-sheet')
-    const target = targetOf(chosen['to'])
+    const target = targetOf(chosen['to'], chosen['dxf'])
     if (!target.ok) return refuse('--to', target.problems)
     const opened = await readProject(file)
     if (!opened.ok) return refuse(file, opened.problems)
