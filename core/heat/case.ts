@@ -17,6 +17,8 @@ export type Surface = {
   readonly h_W_m2K: number
   readonly air_C: number
   readonly edges: readonly Stretch[]
+  /** Where bodies lie against each other along it (a crack of no width) it is no surface, instead of a fault. */
+  readonly mayBeCovered?: boolean
 }
 
 /** A film so conducting that the surface takes the temperature of the environment: how the plain format writes a fixed temperature. */

@@ -59,6 +59,7 @@ type Named = {
   readonly to: number
   readonly surface: number
   readonly foil_W_K: number
+  readonly mayBeCovered: boolean
 }
 
 /** Nodes that are the same on the grid are one node; the first to name it gives its place. */
@@ -114,6 +115,7 @@ const namedStretches = (it: HeatCase, nodes: Nodes): readonly Named[] => {
         to: nodes.at(b, surface.name),
         surface: s,
         foil_W_K: 0,
+        mayBeCovered: surface.mayBeCovered ?? false,
       })
   })
   for (const foil of it.foils) {
@@ -125,6 +127,7 @@ const namedStretches = (it: HeatCase, nodes: Nodes): readonly Named[] => {
         to: ids[i] ?? 0,
         surface: -1,
         foil_W_K: foil.conductance_W_K,
+        mayBeCovered: false,
       })
   }
   return named
@@ -185,7 +188,8 @@ const nameEdges = (
   let from = it.from
   for (const to of nodesAlong(nodes, it.from, it.to, 0)) {
     const edge = edges[byEnds.get(endsKey(Math.min(from, to), Math.max(from, to))) ?? -1]
-    if (!edge || (it.surface >= 0 && edge.left >= 0 && edge.right >= 0))
+    const isCovered = it.surface >= 0 && edge !== undefined && edge.left >= 0 && edge.right >= 0
+    if (!edge || (isCovered && !it.mayBeCovered))
       problems.push({
         at: it.of,
         say: filled(
@@ -194,7 +198,7 @@ const nameEdges = (
           said(placeOf(nodes, to)),
         ),
       })
-    else if (it.surface >= 0) edge.surface = it.surface
+    else if (it.surface >= 0) edge.surface = isCovered ? -1 : it.surface
     else edge.foil_W_K += it.foil_W_K
     from = to
   }

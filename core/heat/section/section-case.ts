@@ -194,6 +194,7 @@ const surfaceOf = (
         ? view.climate.ground_C
         : view.climate.outside_C,
   edges,
+  mayBeCovered: true,
 })
 
 /** Air that is open to a side: what it touches belongs to that side (EN ISO 10077-2, from memory). */
