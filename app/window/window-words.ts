@@ -88,6 +88,7 @@ export const say = {
   kept: words('{0} Kept {1}.', '{0} Bleibt {1}.'),
   notTaken: words('{0}.', '{0}.'),
   takeIt: words('Read as {0} Press Enter to take it.', 'Gelesen als {0} Mit Enter übernehmen.'),
+  notStated: words('not stated', 'nicht angegeben'),
   noFields: words('Nothing to state here.', 'Hier ist nichts anzugeben.'),
   nothingSelected: words('Nothing is selected', 'Nichts ist gewählt'),
   selectHint: words(

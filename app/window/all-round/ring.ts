@@ -105,8 +105,11 @@ export const cornerAt = (of: RingSizes, plane: Plane, [across, upright]: readonl
   return [upright === 'left' ? x0 : x1, across === 'head' ? y0 : y1]
 }
 
+/** A wider strip would cover the names. */
+const widest_px = 11
+
 /** How wide a joint is shown: exaggerated 1.25 px per mm over 8 mm, never thinner than a line. */
-export const wedge = (mm: number): number => Math.max(1.5, (mm - 8) * 1.25)
+export const wedge = (mm: number): number => Math.min(widest_px, Math.max(1.5, (mm - 8) * 1.25))
 
 export const inset = ({ x0, y0, x1, y1 }: Box, by: number): Box => ({
   x0: x0 + by,

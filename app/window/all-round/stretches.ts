@@ -2,7 +2,7 @@ import { jointOf, type Project, type ZonePlace } from '../../../core/detail'
 import { type Plane, type Side, planes, sides } from '../../../core/kinds'
 import { type JointBand, jointBand } from '../../../core/movement'
 import { type Report, type Verdict, verdicts } from '../../../core/rules'
-import { type AnySeal, kindOf } from '../../../core/seals'
+import { type AnySeal, kindOf, serves } from '../../../core/seals'
 import type { Words } from '../../../core/words'
 
 /** One plane along one side of the opening: what is in it and the worst that is said of it. */
@@ -29,7 +29,7 @@ export const stretchesOf = (project: Project, opening: string, report: Report): 
     sides.flatMap((side): Stretch[] => {
       const place = firstOf(project, opening, side)
       if (place === undefined) return []
-      const seal = jointOf(project, place.zone).seals.find(it => it.plane === plane)
+      const seal = jointOf(project, place.zone).seals.find(it => serves(it, plane))
       if (seal === undefined) return [{ side, plane, state: 'empty' }]
       const about = report.findings.filter(it => it.where.side === side && it.where.part === seal.id)
       return [

@@ -32,7 +32,8 @@ export const coloursOf = (page: Document, isDark: boolean): Colours => {
   const ground = token('--paper')
   const letters = token('--ink')
   return {
-    pen: (pen, onPaper) => pens.get(pen) ?? (isDark ? letters : onPaper),
+    // A line in the colour of the paper parts others from what lies below.
+    pen: (pen, onPaper) => (onPaper === '#FFFFFF' ? ground : (pens.get(pen) ?? (isDark ? letters : onPaper))),
     fill: (use, onPaper) => {
       if (use === 'clear') return ground
       if (use === 'mark') return isDark ? letters : onPaper

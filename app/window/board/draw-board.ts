@@ -1,5 +1,6 @@
 import type { Project, ZonePlace } from '../../../core/detail'
 import {
+  type Column,
   drawSection,
   type Slots,
   standInWindow,
@@ -47,7 +48,7 @@ export const drawBoard = (
     ...standInWindow,
     mirrored: isMirrored,
     show: { sizes: false, numbers },
-    ...(numbers && { column: columnOf(camera) }),
+    ...(numbers && { columns: [columnOf(camera)] }),
     ...(kept && { kept }),
   })
   return { view, layout, ink: inkParts(view, language, before?.ink), px_mm: camera.px_mm }
@@ -63,7 +64,8 @@ const windowOf = ({ toModel, width_px, height_px }: Camera): readonly [Point, Po
 }
 
 /** Numbers stand in a column at the right edge of the board, in paper mm of the drawn window. */
-const columnOf = ({ width_px, height_px }: Camera) => ({
+const columnOf = ({ width_px, height_px }: Camera): Column => ({
+  side: 'right',
   x: (width_px * (1 + beyond) - 60) / px_paper,
   low: (height_px * beyond + 50) / px_paper,
   high: (height_px * (1 + beyond) - 20) / px_paper,

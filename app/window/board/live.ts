@@ -34,23 +34,28 @@ export const liveDims = (project: Project, view: View, grip: Grip, camera: Camer
   const down = view.side === 'sill' ? -1 : 1
   const left = camera.toPx([0, Math.min(at.depths.outer_mm, at.position_mm)])[0]
   const below = (x_mm: number): number => camera.toPx([x_mm, 0])[1] + down * off_px
-  const taken = new Map<string, number>()
-  const level = (lane: string): number => {
-    const found = taken.get(lane) ?? 0
-    taken.set(lane, found + 1)
-    return found
+  const taken = new Map<string, (readonly [number, number])[][]>()
+  /** The first row of a lane in which a stretch lies on no other. */
+  const level = (lane: string, a: number, b: number): number => {
+    const [from, to] = [Math.min(a, b), Math.max(a, b)]
+    const rows = taken.get(lane) ?? []
+    taken.set(lane, rows)
+    const free = rows.findIndex(row => row.every(it => to <= it[0] + 0.5 || it[1] - 0.5 <= from))
+    const at = free < 0 ? rows.length : free
+    rows[at] = [...(rows[at] ?? []), [from, to]]
+    return at
   }
   return measuresOf(project, view, grip).map((it): Dim => {
     const [a, b] = [camera.toPx(it.from), camera.toPx(it.to)]
     const common = { value_mm: it.value_mm, kind: it.kind, says: it.says }
     if (Math.abs(it.from[1] - it.to[1]) < 1e-9) {
-      const x = left - off_px - pitch_px * level('across')
+      const x = left - off_px - pitch_px * level('across', a[1], b[1])
       return { ...common, isUpright: true, from: [x, a[1]], to: [x, b[1]], feet: [a, b] }
     }
     const isInside = Math.min(it.from[1], it.to[1]) >= at.position_mm + at.depth_mm - 1e-6
     const isWall = it.from[0] < 0
     const base = isWall ? a[1] : isInside ? below(at.lining_mm) : below(at.width_mm + at.cover_mm + 12)
-    const y = base + down * pitch_px * level(isWall ? 'wall' : isInside ? 'inside' : 'outside')
+    const y = base + down * pitch_px * level(isWall ? 'wall' : isInside ? 'inside' : 'outside', a[0], b[0])
     return { ...common, isUpright: false, from: [a[0], y], to: [b[0], y], feet: [a, b] }
   })
 }

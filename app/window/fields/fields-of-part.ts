@@ -1,4 +1,5 @@
 import {
+  choicesOf,
   type FieldAt,
   fieldsOf,
   openingOf,
@@ -10,7 +11,11 @@ import type { Id } from '../../../core/geometry'
 import type { Grip } from '../../editor'
 
 /** What stands in the fields of a part: single values, and whether the joint belongs with them. */
-export type PartFields = { readonly single: readonly FieldAt[]; readonly hasJoint: boolean }
+export type PartFields = {
+  readonly single: readonly FieldAt[]
+  readonly choices: readonly FieldAt[]
+  readonly hasJoint: boolean
+}
 
 /** Joint width and tolerance are typed as one range, so they are no single fields. */
 const ofJoint = ['joint.planned', 'joint.tolerance']
@@ -38,8 +43,11 @@ export const fieldsOfPart = (
       !ofJoint.includes(it.field) &&
       at === all.findIndex(other => other.field === it.field && other.part === it.part),
   )
+  const owners = [owner, ...(isFrame ? [opening.id, place.zone.joint] : [])]
+  const choices = owners.flatMap(part => choicesOf(project, part).map(it => ({ field: it.id, part })))
   return {
     single,
+    choices,
     hasJoint:
       isFrame || isJoint || project.joints[place.zone.joint]?.seals.some(it => it.id === part) === true,
   }

@@ -1,7 +1,7 @@
 import { jointOf, layerOf, type Project, wallOf, type ZonePlace } from '../../../core/detail'
 import { planeName, planes } from '../../../core/kinds'
 import { materials } from '../../../core/materials'
-import { sealKinds } from '../../../core/seals'
+import { sealKinds, serves } from '../../../core/seals'
 import { filled, type Words } from '../../../core/words'
 import type { Action } from '../../editor'
 import { capital } from '../capital'
@@ -21,7 +21,7 @@ export const addGroups = (at: {
 }): readonly MenuGroup[] => {
   const { project, place, say, act } = at
   const joint = jointOf(project, place.zone)
-  const empty = planes.filter(plane => !joint.seals.some(it => it.plane === plane))
+  const empty = planes.filter(plane => !joint.seals.some(it => serves(it, plane)))
   const fills = empty.map((plane): MenuGroup => {
     const title = filled(words.fillPlane, planeName[plane])
     return {

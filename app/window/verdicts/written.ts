@@ -1,4 +1,4 @@
-import { type FieldAt, fieldOf, type Project } from '../../../core/detail'
+import { choiceOf, type FieldAt, fieldOf, type Project } from '../../../core/detail'
 import { type Finding, verdicts, type Verdict } from '../../../core/rules'
 import { source, trustName } from '../../../core/sources'
 import {
@@ -78,7 +78,8 @@ const signed = (margin: string): string =>
   /^(?:−|0(?:[.,]0+)?(?![\d.,]))/.test(margin) ? margin : `+${margin}`
 
 /** The name of a value that is missing or assumed. */
-export const nameOfField = ({ field }: FieldAt): Words => fieldOf(field)?.name ?? same(field)
+export const nameOfField = ({ field }: FieldAt): Words =>
+  fieldOf(field)?.name ?? choiceOf(field)?.name ?? same(field)
 
 /** The assumed values beneath a finding, each once, with their present numbers. */
 export const writeRests = (project: Project, it: Finding, language: Language): readonly string[] => [
