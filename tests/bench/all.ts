@@ -3,6 +3,7 @@ import { checkProcess } from './check-process'
 import { dragFrame } from './drag-frame'
 import { drawingSection } from './drawing-section'
 import { exportSheets } from './export-sheets'
+import { heatSolve } from './heat-solve'
 import { openToMarks } from './open-to-marks'
 
 /** Everything that is timed. */
@@ -12,4 +13,5 @@ export const benches: readonly Bench[] = [
   ...checkProcess,
   ...drawingSection,
   ...exportSheets,
+  ...heatSolve,
 ]
