@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { type HeatCase, type Moving, moveTo, readPlainCase, solveCase, startMoving } from '../../core/heat'
-import { moved } from '../given/a-heat-case'
+import { moved } from '../given/moved'
 import type { Bench } from './bench'
 
 const caseOf = (name: string): HeatCase => {

@@ -23,7 +23,7 @@ import {
   usualClimate,
 } from '../../core/heat'
 import { cutSection } from '../../core/section'
-import { moved } from '../given/a-heat-case'
+import { moved } from '../given/moved'
 import { randomFrom } from '../given/random'
 import { randomEdit } from '../given/random-detail'
 import { timed } from './bench'

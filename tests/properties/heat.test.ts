@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { type HeatCase, type Solution, flows_W_m, solveCase } from '../../core/heat'
-import { moved } from '../given/a-heat-case'
+import { moved } from '../given/moved'
 import { randomHeatSection } from '../given/heat-section'
 import { randomFrom } from '../given/random'
 

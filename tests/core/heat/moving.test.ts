@@ -8,7 +8,8 @@ import {
   solveCase,
   startMoving,
 } from '../../../core/heat'
-import { aHeatCase, moved } from '../../given/a-heat-case'
+import { aHeatCase } from '../../given/a-heat-case'
+import { moved } from '../../given/moved'
 
 /** The joint of the jamb made wider: the element moves, the wall stays. */
 const wider = (it: HeatCase, by_mm: number) => moved(it, ([x, y]) => [x > 12.5 ? x + by_mm : x, y])
@@ -30,7 +31,7 @@ describe('a mesh that follows', () => {
     ['a frame set 4 mm further out', further, -1.5],
   ] as const)('%s gives what a new mesh gives, within 0.05 percent', (_, move, by_mm) => {
     const jamb = aHeatCase('jamb')
-    let frame = startMoving(jamb)
+    const frame = startMoving(jamb)
     if (!frame.ok) throw new Error(JSON.stringify(frame.problems))
     let moving = frame.value
     let followed = 0
