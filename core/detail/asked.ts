@@ -9,6 +9,8 @@ export type Asked = {
   readonly exposure?: Stated<Exposure>
   /** whether the element keeps people from falling out */
   readonly guarding?: Stated<'yes' | 'no'>
+  /** whether its fixing has a structural proof of its own; no: it follows a spacing table only */
+  readonly guardProof?: Stated<'yes' | 'no'>
   /** whether it must resist burglary */
   readonly burglary?: Stated<'yes' | 'no'>
   /** mass of the whole element */

@@ -15,11 +15,15 @@ export type Fixing = {
   readonly axis_mm: Stated<number>
   /** from the inner corner of the frame to the first axis, along the member */
   readonly corner_mm?: Stated<number>
-  /** how many a side has; absent: as many as the largest spacing of the practice asks for */
+  /** how many a side has; absent: nobody has said */
   readonly counts?: { readonly [K in Side]?: Stated<number> }
+  /** axes of a side as they are drawn, from its left or lower end of the frame; they stand in the place of its count */
+  readonly positions_mm?: { readonly [K in Side]?: readonly number[] }
   readonly drilling?: Stated<'rotary' | 'hammer'>
   /** assessed resistance of one fixing; it never falls back */
   readonly resistance_N?: Stated<number>
+  /** of a bracket: from its tension screw to where it presses on the wall */
+  readonly lever_mm?: Stated<number>
 }
 
 /** A block that carries the frame, or one that holds it off the reveal. */

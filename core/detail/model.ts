@@ -54,6 +54,8 @@ export type Frame = {
   /** change of length in one direction from the installed length; absent: the trade value of the material */
   readonly movement_mm_m?: Stated<number>
 }
+  /** thickness of the steel core that a screw meets; absent: that of the profile, where it has one */
+  readonly steel_mm?: Stated<number>
 
 /** A type of joint, shared by any number of openings: how wide it is meant to be, and its seals from outside to inside. */
 export type Joint = {
@@ -86,6 +88,8 @@ export type Opening = {
   readonly survey?: Survey
   readonly mullions: readonly Mullion[]
   readonly fixings: readonly Fixing[]
+  /** members across, from the lower end of the frame: they divide the jambs as mullions divide head and sill */
+  readonly transoms?: readonly Mullion[]
   readonly blocks: readonly Block[]
   readonly sill?: Sill
   readonly asked?: Asked

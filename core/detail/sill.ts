@@ -17,6 +17,10 @@ export type Sill = {
   readonly upstand_mm: Stated<number>
   readonly endDam_mm?: Stated<number>
   readonly endGap_mm?: Stated<number>
+  /** in one piece; absent: what the opening leaves between both end gaps */
+  readonly length_mm?: Stated<number>
+  /** groove below the front edge that water drips from, its distance from the finished face of the wall */
+  readonly throat_mm?: Stated<number>
   readonly secondPlane?: Stated<SecondPlane>
   readonly board?: {
     readonly material: Id

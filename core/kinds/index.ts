@@ -1,3 +1,5 @@
+export { anchorBaseName, anchorBases, isMasonry, isWeakBase } from './anchor-base'
+export type { AnchorBase } from './anchor-base'
 export {
   duties,
   dutyName,

@@ -1,8 +1,10 @@
-import type { FrameMaterial, RevealForm } from '../kinds'
-import { type Citation, cite } from '../sources'
+import { cite } from '../sources'
 import { words } from '../words'
+import { inRange } from './anchors'
+import { spacings } from './fixing-rows'
 import { general } from './general'
-import type { Practice, Row } from './limit'
+import { leastJoints } from './least-joint'
+import type { Practice } from './limit'
 
 /** German practice. */
 export const de: Practice = {
@@ -65,49 +67,134 @@ export const de: Practice = {
         ifBroken: 'not-met',
       },
     ],
+    'membrane-on-reveal': [
+      {
+        when: { of: ['width'] },
+        then: { most: 60 },
+        cite: cite('installation-materials', 'memory'),
+        ifBroken: 'not-met',
+      },
+      {
+        when: { of: ['share'] },
+        then: { most: 50 },
+        cite: cite('installation-materials', 'memory'),
+        ifBroken: 'not-met',
+      },
+      {
+        when: { of: ['bonded'] },
+        then: { least: 75 },
+        cite: cite('installation-materials', 'memory'),
+        ifBroken: 'not-met',
+      },
+    ],
+    'fixing-corner': [
+      {
+        when: {},
+        then: { from: 'inner-corner', least_mm: 100, most_mm: 150 },
+        cite: cite('window-installation-guide', 'memory'),
+        ifBroken: 'not-met',
+      },
+    ],
+    'fixing-spacing': spacings(
+      { 'pvc-white': 700, 'pvc-coloured': 700, timber: 800, aluminium: 800 },
+      cite('window-installation-guide', 'memory'),
+    ),
+    'fixing-at-member': [
+      {
+        when: {},
+        then: { from: 'edge', least_mm: 100, most_mm: 150 },
+        cite: cite('window-installation-guide', 'memory'),
+        ifBroken: 'not-met',
+      },
+    ],
+    'distance-blocks': [
+      {
+        when: {},
+        then: { corner_mm: 300, isOptional: false },
+        cite: cite('window-installation-guide', 'memory'),
+        ifBroken: 'advice',
+      },
+    ],
+    guarding: [
+      {
+        when: { fall_mm: { upTo: 12_000 } },
+        then: { sill_mm: 800 },
+        cite: cite('guarding-heights', 'published'),
+        ifBroken: 'not-met',
+      },
+      {
+        when: { fall_mm: { above: 12_000 } },
+        then: { sill_mm: 900 },
+        cite: cite('guarding-heights', 'published'),
+        ifBroken: 'not-met',
+      },
+    ],
+    burglary: [
+      {
+        when: {},
+        then: { spacing_mm: 600, corner_mm: 150, embedment_mm: 50 },
+        cite: cite('burglary-note', 'published'),
+        ifBroken: 'not-met',
+      },
+    ],
+    cover: [
+      {
+        when: { by: ['insulation', 'closer', 'rebate'] },
+        then: { least_mm: 30 },
+        cite: cite('window-installation-guide', 'memory'),
+        ifBroken: 'advice',
+      },
+    ],
+    // A frame in a rebate keeps 25 to 35 mm in sight.
+    'visible-face': [
+      { when: { by: ['rebate'] }, ...inRange([25, 35], cite('window-installation-guide', 'memory')) },
+      ...general['visible-face'],
+    ],
+    'frame-position': [
+      {
+        when: { wall: ['one-leaf'] },
+        then: { least: 1 / 3, most: 2 / 3 },
+        cite: cite('wall-position-article', 'published'),
+        ifBroken: 'advice',
+      },
+      {
+        when: { wall: ['insulated'] },
+        then: { most: 0 },
+        cite: cite('wall-position-article', 'published'),
+        ifBroken: 'advice',
+      },
+    ],
+    'sill-overhang': [{ when: {}, ...inRange([20, 30], cite('aluminium-sills', 'published')) }],
+    'second-plane': [
+      {
+        when: { wall: ['timber'] },
+        then: 'asked',
+        cite: cite('second-plane-article', 'published'),
+        ifBroken: 'not-met',
+      },
+      {
+        when: { wall: ['wood-fibre'] },
+        then: 'asked',
+        cite: cite('wood-fibre-sills', 'published'),
+        ifBroken: 'not-met',
+      },
+      {
+        when: { wall: ['other'] },
+        then: 'asked',
+        cite: cite('wood-fibre-sills', 'published'),
+        ifBroken: 'advice',
+      },
+    ],
   },
   notAsked: {
+    'sill-throat': words(
+      'a drip groove is asked for in Britain alone',
+      'eine Abtropfnut wird nur in Großbritannien verlangt',
+    ),
     'perimeter-gap': words(
       'German practice sets the least width by a table of frame lengths',
       'in Deutschland gilt die Mindestbreite nach der Tabelle der Rahmenlängen',
     ),
   },
-}
-
-/**
- * Least width of a joint with elastic sealant by frame, reveal and governing length, in mm.
- * Where a line ends, the table has no value: split the element or prove the width by calculation.
- */
-function leastJoints(): readonly Row<'least-joint'>[] {
-  const table = cite('joint-width-table', 'published')
-  const remembered = cite('window-joint-leaflet', 'memory')
-  return [
-    ...lines('pvc-white', [10, 15, 20], [10, 10, 15], table),
-    ...lines('pvc-coloured', [15, 20], [10, 15, 15], table),
-    // Aluminium with thermal break; the colour is not asked, so the wider line for dark profiles holds.
-    ...lines('aluminium', [10, 15, 20, 25], [10, 15, 15], remembered),
-    ...lines('timber', [10, 10, 10, 10], [10, 10, 10], remembered),
-  ]
-}
-
-function lines(
-  frame: FrameMaterial,
-  butt_mm: readonly number[],
-  rebate_mm: readonly number[],
-  by: Citation,
-): readonly Row<'least-joint'>[] {
-  const buttTo_mm = [1500, 2500, 3500, 4500]
-  const rebateTo_mm = [2500, 3500, 4500]
-  const cells = (reveal: RevealForm, least: readonly number[], to_mm: readonly number[]) =>
-    least.map((least_mm, at): Row<'least-joint'> => ({
-      when: {
-        frame: [frame],
-        reveal: [reveal],
-        length_mm: { above: to_mm[at - 1] ?? 0, upTo: to_mm[at] ?? 0 },
-      },
-      then: { least_mm },
-      cite: by,
-      ifBroken: 'not-met',
-    }))
-  return [...cells('butt', butt_mm, buttTo_mm), ...cells('inner-rebate', rebate_mm, rebateTo_mm)]
+  noFigure: {},
 }

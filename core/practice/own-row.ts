@@ -4,6 +4,7 @@ import { sourceIds, trusts } from '../sources'
 import type { LimitKey, LimitShapes, OwnRow } from './limit'
 
 const number = z.number().finite()
+const least = z.strictObject({ least_mm: number })
 
 /** What each limit gives, as a file states it. A limit without its schema does not compile. */
 const thens: { readonly [K in LimitKey]: z.ZodType<LimitShapes[K]['then']> } = {
@@ -23,6 +24,44 @@ const thens: { readonly [K in LimitKey]: z.ZodType<LimitShapes[K]['then']> } = {
   'perimeter-gap': z.strictObject({ least_mm: number, most_mm: number }),
   'joint-for-movement': z.strictObject({ basis: z.enum(['total', 'plus-minus', 'share-of-smallest']) }),
   'tape-range': z.literal('inside'),
+  'joint-there': least,
+  'membrane-on-frame': least,
+  'membrane-on-wall': least,
+  'membrane-slack': least,
+  'membrane-on-reveal': z.strictObject({ least: number.exactOptional(), most: number.exactOptional() }),
+  'tape-class': z.strictObject({ classes: z.array(z.string().max(60)).max(20) }),
+  'tape-flanks': z.literal('firm'),
+  'fixing-corner': z.strictObject({
+    from: z.enum(['inner-corner', 'outer-corner']),
+    least_mm: number,
+    most_mm: number,
+  }),
+  'fixing-spacing': z.strictObject({ most_mm: number.positive(), least: number }),
+  'fixing-at-member': z.strictObject({
+    from: z.enum(['edge', 'axis']),
+    least_mm: number,
+    most_mm: number.exactOptional(),
+  }),
+  embedment: least,
+  'edge-distance': least,
+  'screw-in-timber': z.strictObject({ diameters: number, least_mm: number }),
+  'steel-core': least,
+  drilling: z.strictObject({ allowed: z.array(z.enum(['rotary', 'hammer'])) }),
+  'support-blocks': z.strictObject({ corner_mm: number }),
+  'distance-blocks': z.strictObject({ corner_mm: number, isOptional: z.boolean() }),
+  guarding: z.strictObject({ sill_mm: number }),
+  burglary: z.strictObject({ spacing_mm: number, corner_mm: number, embedment_mm: number }),
+  'frame-forward': z.literal('brackets'),
+  cover: least,
+  'visible-face': least,
+  'frame-position': z.strictObject({ least: number.exactOptional(), most: number }),
+  'sill-fall': z.strictObject({ least_deg: number }),
+  'sill-overhang': least,
+  'sill-throat': least,
+  'sill-end-dam': least,
+  'sill-end-gap': z.strictObject({ least_mm: number, movement_mm_m: number }),
+  'sill-length': z.strictObject({ most_mm: number }),
+  'second-plane': z.literal('asked'),
 }
 
 const cite = z.strictObject({

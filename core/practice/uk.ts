@@ -1,6 +1,7 @@
 import type { FrameMaterial } from '../kinds'
 import { cite } from '../sources'
 import { words } from '../words'
+import { spacings } from './fixing-rows'
 import { general } from './general'
 import type { Practice, Row } from './limit'
 
@@ -62,11 +63,92 @@ export const uk: Practice = {
         ifBroken: 'not-met',
       },
     ],
+    // Only for PVC-U a figure is known, measured from the outer corner.
+    'fixing-corner': [
+      {
+        when: { frame: ['pvc-white', 'pvc-coloured'] },
+        then: { from: 'outer-corner', least_mm: 150, most_mm: 250 },
+        cite: cite('uk-installation-guides', 'memory'),
+        ifBroken: 'not-met',
+      },
+    ],
+    'fixing-spacing': spacings(
+      { 'pvc-white': 600, 'pvc-coloured': 600, timber: 600, aluminium: 600 },
+      cite('uk-installation-guides', 'memory'),
+    ),
+    'fixing-at-member': [
+      {
+        when: {},
+        then: { from: 'axis', least_mm: 150 },
+        cite: cite('uk-installation-guides', 'memory'),
+        ifBroken: 'not-met',
+      },
+    ],
+    guarding: [
+      {
+        when: {},
+        then: { sill_mm: 800 },
+        cite: cite('approved-document-k', 'memory'),
+        ifBroken: 'not-met',
+      },
+    ],
+    cover: [
+      {
+        when: { by: ['insulation', 'closer'] },
+        then: { least_mm: 30 },
+        cite: cite('approved-document-c', 'memory'),
+        ifBroken: 'advice',
+      },
+      {
+        when: { by: ['rebate'] },
+        then: { least_mm: 25 },
+        cite: cite('approved-document-c', 'memory'),
+        ifBroken: 'advice',
+      },
+    ],
+    'sill-overhang': [
+      {
+        when: {},
+        then: { least_mm: 25 },
+        cite: cite('uk-installation-guides', 'memory'),
+        ifBroken: 'not-met',
+      },
+    ],
+    'sill-throat': [
+      {
+        when: {},
+        then: { least_mm: 10 },
+        cite: cite('uk-installation-guides', 'memory'),
+        ifBroken: 'not-met',
+      },
+    ],
   },
   notAsked: {
+    'distance-blocks': words(
+      'British practice packs beside every fixing instead',
+      'in Großbritannien wird stattdessen neben jeder Befestigung hinterlegt',
+    ),
+    'frame-position': words(
+      'British practice asks how far the frame stands behind the outer leaf',
+      'in Großbritannien gilt der Abstand hinter der Außenschale',
+    ),
     'least-joint': words(
       'British practice sets a least and a greatest gap by opening size',
       'in Großbritannien gelten kleinste und größte Fuge nach der Öffnungsgröße',
+    ),
+  },
+  noFigure: {
+    'membrane-on-reveal': words(
+      'British practice has no figure for membranes under plaster',
+      'in Großbritannien ist kein Wert für überputzte Folien bekannt',
+    ),
+    burglary: words(
+      'the standard of the element names its fixing',
+      'die Norm des Elements nennt seine Befestigung',
+    ),
+    'second-plane': words(
+      'cavity tray and damp course follow from the wall',
+      'Sperrbahn und Sperrlage folgen aus der Wand',
     ),
   },
 }

@@ -1,13 +1,43 @@
+import { distanceBlocks } from './blocks/distance-blocks'
+import { supportBlocks } from './blocks/support-blocks'
+import { burglary } from './duty/burglary'
+import { frameForward } from './duty/frame-forward'
+import { guarding } from './duty/guarding'
+import { drillingRule } from './fixing/drilling'
+import { edgeDistanceRule } from './fixing/edge-distance'
+import { embedmentDepth } from './fixing/embedment'
+import { fixingAtMember } from './fixing/fixing-at-member'
+import { fixingCorner } from './fixing/fixing-corner'
+import { fixingCount } from './fixing/fixing-count'
+import { fixingSpacing } from './fixing/fixing-spacing'
+import { screwInTimber } from './fixing/screw-in-timber'
+import { steelCore } from './fixing/steel-core'
 import { jointForMovement } from './movement/joint-for-movement'
 import { leastJoint } from './movement/least-joint'
 import { perimeterGap } from './movement/perimeter-gap'
 import { foamAsAirSeal } from './planes/foam-as-air-seal'
 import { planesFilled } from './planes/planes-filled'
 import { vapourOrder } from './planes/vapour-order'
+import { frameCover } from './place/cover'
+import { framePlace } from './place/frame-position'
+import { visibleFace } from './place/visible-face'
 import type { AnyRule } from './rule'
 import { backingRod } from './sealant/backing-rod'
 import { beadFaces } from './sealant/bonded-faces'
 import { sealantDepth } from './sealant/sealant-depth'
+import { jointThere } from './seals/joint-there'
+import { membraneOnFrame, membraneOnWall } from './seals/membrane-bonds'
+import { membraneOnReveal } from './seals/membrane-on-reveal'
+import { membraneSlack } from './seals/membrane-slack'
+import { secondPlaneRule } from './sill/second-plane'
+import { sillEndDam } from './sill/sill-end-dam'
+import { sillEndGap } from './sill/sill-end-gap'
+import { sillFall } from './sill/sill-fall'
+import { sillLengthRule } from './sill/sill-length'
+import { sillOverhang } from './sill/sill-overhang'
+import { sillThroat } from './sill/sill-throat'
+import { tapeClassRule } from './tape/tape-class'
+import { tapeFlanks } from './tape/tape-flanks'
 import { tapeRange } from './tape/tape-range'
 
 /** Every rule. A new one is one file and one line here. */
@@ -22,4 +52,35 @@ export const rules: readonly AnyRule[] = [
   jointForMovement,
   perimeterGap,
   tapeRange,
+  tapeClassRule,
+  tapeFlanks,
+  jointThere,
+  membraneOnFrame,
+  membraneOnWall,
+  membraneSlack,
+  membraneOnReveal,
+  fixingCorner,
+  fixingSpacing,
+  fixingCount,
+  fixingAtMember,
+  embedmentDepth,
+  edgeDistanceRule,
+  screwInTimber,
+  steelCore,
+  drillingRule,
+  supportBlocks,
+  distanceBlocks,
+  frameCover,
+  visibleFace,
+  framePlace,
+  sillFall,
+  sillOverhang,
+  sillThroat,
+  sillEndDam,
+  sillEndGap,
+  sillLengthRule,
+  secondPlaneRule,
+  guarding,
+  burglary,
+  frameForward,
 ]

@@ -55,7 +55,8 @@ const likeness = ({ rule, at }: Judged): string => {
   const { frame_mm, opening_mm, opens_mm, closes_mm } = at.band
   const sizes = `${frame_mm} ${opening_mm} ${opens_mm} ${closes_mm}`
   const place = `${at.opening.position_mm.value} ${at.opening.asked?.exposure?.value ?? ''}`
-  const whole = rule.about === 'zone' || rule.about === 'part' ? place : `${at.opening.id} ${at.fixing?.id ?? ''}`
+  const whole =
+    rule.about === 'zone' || rule.about === 'part' ? place : `${at.opening.id} ${at.fixing?.id ?? ''}`
   return `${rule.id} ${at.joint.id} ${at.seal?.id ?? ''} ${at.wall.id} ${at.frame.id} ${sizes} ${whole}`
 }
 
@@ -84,7 +85,8 @@ const openingsTouched = (before: Project, after: Project): readonly Id[] =>
 const cures = (it: Judged, was: Verdicts, after: Verdicts | undefined): boolean => {
   if (!after) return false
   const now = after.get(keyOf(it))
-  const isCured = now === undefined || now === 'met' || (now === 'advice' && it.found.verdict === 'not-met')
+  const isBetter = now === 'advice' || (now === 'refer' && it.rule.isCautious)
+  const isCured = now === undefined || now === 'met' || (isBetter && it.found.verdict === 'not-met')
   return isCured && [...after].every(([key, verdict]) => verdict !== 'not-met' || was.get(key) === 'not-met')
 }
 

@@ -7,7 +7,15 @@ import { inWords, writeBand, writeQuantity } from '../units'
 import { filled, isSome, type Some, type Words, words } from '../words'
 import type { Compared, Remedy } from './finding'
 import { type About, type Place, whereOf } from './place'
-import { missingAt, missingThere, readAt, readThere, type Reading, type Readings, type ValuesOf } from './reading'
+import {
+  missingAt,
+  missingThere,
+  readAt,
+  readThere,
+  type Reading,
+  type Readings,
+  type ValuesOf,
+} from './reading'
 import type { BandUse, Caution, Rule } from './rule-shape'
 import { weigh } from './weigh'
 
@@ -70,7 +78,9 @@ const readAll = <R extends Readings>(reads: R, at: Place): ReadAll<R> => {
   const rests: FieldAt[] = []
   const missing: FieldAt[] = []
   for (const [key, reading] of Object.entries<Reading<unknown>>(reads)) {
-    const read = reading.placed ? readThere(reading.placed, at) : readAt(reading, at.project, partFor(reading.of, at))
+    const read = reading.placed
+      ? readThere(reading.placed, at)
+      : readAt(reading, at.project, partFor(reading.of, at))
     if (read) {
       values[key] = read.known.value
       rests.push(...read.assumed)

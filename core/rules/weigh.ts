@@ -36,9 +36,7 @@ export const weigh = <R extends Readings, L extends LimitKey>(
 
 /** What would be met, or advice, is referred where a rule is never plainly met; the figures stay. */
 const cautious = <L extends LimitKey>(found: Weighed<L>, caution: Caution | undefined): Weighed<L> =>
-  caution && found.compared && found.verdict !== 'not-met'
-    ? { ...found, verdict: 'refer', caution }
-    : found
+  caution && found.compared && found.verdict !== 'not-met' ? { ...found, verdict: 'refer', caution } : found
 
 const weighOne = <R extends Readings, L extends LimitKey>(
   it: Rule<R, L>,

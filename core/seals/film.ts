@@ -32,6 +32,23 @@ export const slack: SealValue = {
   because: words('length that the fold holds over the joint', 'Länge, die die Falte über der Fuge hält'),
 }
 
+/** How much of the reveal a film takes under the plaster, bonded or not; what is bonded where nobody says more. */
+export const onReveal: SealValue = {
+  id: 'membrane.on-reveal',
+  key: 'onReveal_mm',
+  name: words('Width on the reveal', 'Breite auf der Leibung'),
+  unit: 'mm',
+  bounds: { unit: 'mm', min: 5, max: 400 },
+  because: words('bonded and loose, under the plaster', 'verklebt und lose, unter dem Putz'),
+  fallback: it => {
+    const bond = it['bondWall_mm']
+    return {
+      value: typeof bond === 'object' && typeof bond.value === 'number' ? bond.value : 0,
+      why: words('as wide as its bond', 'so breit wie ihre Klebung'),
+    }
+  },
+}
+
 /** A film over a joint: bonded to the flank of the frame, across the joint with some slack, bonded to the wall. */
 export type Film = {
   readonly id: Id
@@ -120,6 +137,12 @@ const onFrame = (it: Film, bay: Bay): readonly Point[] => {
   return [[frame, isOuter(it) ? Math.min(bay.to_mm, bay.from_mm + bond_mm) : Math.max(bay.from_mm, bay.to_mm - bond_mm)]] // prettier-ignore
 }
 
-/** The bond on the wall: along the flank of the reveal, then round its edge. */
-const onWall = (it: Film, bay: Bay): readonly Point[] =>
-  startOf(endOf(it, bay).flank, it.bondWall_mm.value).slice(1)
+/**
+ * The bond on the wall: along the flank of the reveal, then round its edge. A film that another one lies before begins
+ * within the joint and follows its flank to the end first.
+ */
+const onWall = (it: Film, bay: Bay): readonly Point[] => {
+  const bond = startOf(endOf(it, bay).flank, it.bondWall_mm.value)
+  const ownEnd_mm = isOuter(it) ? bay.from_mm : bay.to_mm
+  return bond[0]?.[1] === ownEnd_mm ? bond.slice(1) : bond
+}

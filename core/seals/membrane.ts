@@ -2,7 +2,17 @@ import { z } from 'zod'
 import { planes } from '../kinds'
 import { assumed, type Stated, stated } from '../units'
 import { filled, words } from '../words'
-import { bondFrame, bondWall, filmBonds, filmDepth_mm, filmGrips, girth_mm, layFilm, slack } from './film'
+import {
+  bondFrame,
+  bondWall,
+  filmBonds,
+  filmDepth_mm,
+  filmGrips,
+  girth_mm,
+  layFilm,
+  onReveal,
+  slack,
+} from './film'
 import { sealKind } from './kind'
 import { rangeOf } from './resistance'
 import { mostDepth_mm, type SealValue } from './seal-kind'
@@ -48,6 +58,7 @@ type Membrane = {
   readonly bondFrame_mm: Stated<number>
   readonly bondWall_mm: Stated<number>
   readonly slack_mm: Stated<number>
+  readonly onReveal_mm?: Stated<number>
   readonly sd_m?: Stated<number>
   readonly sdHumid_m?: Stated<number>
 }
@@ -69,12 +80,13 @@ export const membrane = sealKind<Membrane>({
     bondFrame_mm: stated(z.number().positive().max(mostDepth_mm)),
     bondWall_mm: stated(z.number().positive().max(300)),
     slack_mm: stated(z.number().min(0).max(40)),
+    onReveal_mm: stated(z.number().positive().max(400)).exactOptional(),
     sd_m: stated(z.number().positive().max(2000)).exactOptional(),
     sdHumid_m: stated(z.number().positive().max(2000)).exactOptional(),
   }),
   planes: ['outer', 'inner'],
   serves: it => [it.plane],
-  values: [bondFrame, bondWall, slack, sd, sdHumid],
+  values: [bondFrame, bondWall, slack, onReveal, sd, sdHumid],
   choices: [],
   fresh: (id, plane) => ({
     kind: 'membrane',

@@ -3,7 +3,17 @@ import type { Seasonal } from '../geometry'
 import { planes } from '../kinds'
 import { assumed, type Stated, stated } from '../units'
 import { filled, words } from '../words'
-import { bondFrame, bondWall, filmBonds, filmDepth_mm, filmGrips, girth_mm, layFilm, slack } from './film'
+import {
+  bondFrame,
+  bondWall,
+  filmBonds,
+  filmDepth_mm,
+  filmGrips,
+  girth_mm,
+  layFilm,
+  onReveal,
+  slack,
+} from './film'
 import { sealKind } from './kind'
 import { fleece } from './membrane'
 import { rangeOf } from './resistance'
@@ -43,6 +53,7 @@ type VariableMembrane = {
   readonly bondFrame_mm: Stated<number>
   readonly bondWall_mm: Stated<number>
   readonly slack_mm: Stated<number>
+  readonly onReveal_mm?: Stated<number>
   readonly sdDry_m?: Stated<number>
   readonly sdHumid_m?: Stated<number>
 }
@@ -58,12 +69,13 @@ export const variableMembrane = sealKind<VariableMembrane>({
     bondFrame_mm: stated(z.number().positive().max(mostDepth_mm)),
     bondWall_mm: stated(z.number().positive().max(300)),
     slack_mm: stated(z.number().min(0).max(40)),
+    onReveal_mm: stated(z.number().positive().max(400)).exactOptional(),
     sdDry_m: stated(z.number().positive().max(2000)).exactOptional(),
     sdHumid_m: stated(z.number().positive().max(2000)).exactOptional(),
   }),
   planes: ['inner'],
   serves: it => [it.plane],
-  values: [bondFrame, bondWall, slack, dry, humid],
+  values: [bondFrame, bondWall, slack, onReveal, dry, humid],
   choices: [],
   fresh: (id, plane) => ({
     kind: 'variable-membrane',

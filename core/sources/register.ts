@@ -228,6 +228,104 @@ export const sources = {
       'Leitfaden zur Montage von Fenstern und Türen',
     ),
   },
+  'frame-anchors': {
+    kind: 'trade page',
+    title: words(
+      'Frame screws and plugs: usual embedment and edge distances by base',
+      'Rahmenschrauben und -dübel: übliche Verankerungstiefen und Randabstände nach Untergrund',
+    ),
+  },
+  'en-1995': {
+    kind: 'standard',
+    title: words('EN 1995-1-1: design of timber structures', 'EN 1995-1-1: Bemessung von Holzbauten'),
+  },
+  'tape-classes': {
+    kind: 'trade page',
+    title: words(
+      'Questions and answers on the tape classes of DIN 18542',
+      'Fragen und Antworten zu den Bandklassen der DIN 18542',
+    ),
+  },
+  'second-plane-article': {
+    kind: 'trade page',
+    title: words(
+      'Second sealing plane in timber construction, trade press',
+      'Zweite Dichtebene im Holzbau, Fachpresse',
+    ),
+  },
+  'wood-fibre-sills': {
+    kind: 'guide',
+    title: words(
+      'Wood-fibre association: external insulation and window sills',
+      'Verband Holzfaserdämmstoffe: Außendämmung und Fensterbänke',
+    ),
+  },
+  'aluminium-sills': {
+    kind: 'trade page',
+    title: words(
+      'Aluminium sills: overhang by DIN 18339 and guide',
+      'Aluminiumfensterbänke: Überstand nach DIN 18339 und Leitfaden',
+    ),
+  },
+  'sill-decoupling': {
+    kind: 'trade page',
+    title: words('Decoupling of sills from render', 'Entkopplung von Fensterbank und Putz'),
+  },
+  'guarding-seminar': {
+    kind: 'guide',
+    title: words(
+      'Seminar paper on windows that guard against falling',
+      'Seminarbeitrag zu absturzsichernden Fenstern',
+    ),
+  },
+  'guarding-heights': {
+    kind: 'trade page',
+    title: words('Guarding heights by building code', 'Brüstungs- und Umwehrungshöhen nach Bauordnung'),
+  },
+  'burglary-note': {
+    kind: 'trade page',
+    title: words(
+      'Installation note for burglar-resistant elements',
+      'Montagehinweis für einbruchhemmende Elemente',
+    ),
+  },
+  'brick-lexicon': {
+    kind: 'guide',
+    title: words(
+      'Brick association lexicon: drilling and site tests',
+      'Lexikon des Ziegelverbands: Bohren und Baustellenversuche',
+    ),
+  },
+  'steel-core-text': {
+    kind: 'trade page',
+    title: words(
+      'Reinforcement of PVC-U frames, text of a maker',
+      'Aussteifung von PVC-U-Rahmen, Text eines Herstellers',
+    ),
+  },
+  'wall-position-article': {
+    kind: 'trade page',
+    title: words('Where a window stands in the depth of a wall', 'Lage des Fensters in der Wandtiefe'),
+  },
+  'approved-document-c': {
+    kind: 'guide',
+    title: words('Approved Document C: resistance to moisture', 'Approved Document C: Schutz gegen Feuchte'),
+  },
+  'approved-document-k': {
+    kind: 'guide',
+    title: words('Approved Document K: protection from falling', 'Approved Document K: Schutz gegen Absturz'),
+  },
+  'oib-4': {
+    kind: 'guide',
+    title: words('OIB guideline 4: safety in use', 'OIB-Richtlinie 4: Nutzungssicherheit'),
+  },
+  'uk-installation-guides': {
+    kind: 'guide',
+    title: words(
+      'British installation guides for PVC-U windows',
+      'Britische Montageanleitungen für PVC-U-Fenster',
+    ),
+  },
 } as const satisfies Readonly<Record<string, Source>>
 
 /** The name of a registered source. */

@@ -30,6 +30,7 @@ const alsoTyped: Readonly<Record<Exclude<Unit, 'mm' | 'm'>, readonly string[]>> 
   K: [],
   Pa: [],
   N: [],
+  kg: [],
   one: [],
   W_mK: ['W/mK', 'W/(mK)', 'W/m·K'],
   mm_m: [],

@@ -2,7 +2,7 @@ import { type Words, same, words } from '../words'
 
 /** Every quantity of the model is kept in one of these units, whatever was typed. */
 export const units = [
-  'mm', 'm', 'deg', 'pct', 'C', 'K', 'Pa', 'N', 'one', 'W_mK', 'mm_m', 'W_m2K', 'm2K_W', 'W_m',
+  'mm', 'm', 'deg', 'pct', 'C', 'K', 'Pa', 'N', 'kg', 'one', 'W_mK', 'mm_m', 'W_m2K', 'm2K_W', 'W_m',
 ] as const // prettier-ignore
 export type Unit = (typeof units)[number]
 
@@ -16,6 +16,7 @@ export const unitSign: Readonly<Record<Unit, Words>> = {
   K: same('K'),
   Pa: same('Pa'),
   N: same('N'),
+  kg: same('kg'),
   one: words('', ''),
   W_mK: same('W/(m·K)'),
   mm_m: same('mm/m'),

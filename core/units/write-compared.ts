@@ -40,6 +40,7 @@ export const usualDecimals: Readonly<Record<Unit, number>> = {
   K: 1,
   Pa: 0,
   N: 0,
+  kg: 0,
   one: 2,
   W_mK: 3,
   mm_m: 2,

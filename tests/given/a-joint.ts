@@ -1,4 +1,4 @@
-import type { Joint, Project } from '../../core/detail'
+import type { Block, Fixing, Joint, Project } from '../../core/detail'
 import type { FrameMaterial, RevealForm, Side } from '../../core/kinds'
 import type { OwnRow } from '../../core/practice'
 import type { AnySeal } from '../../core/seals'
@@ -36,7 +36,7 @@ export const aJoint = (it: Wanted = {}): Project => ({
         {
           id: 'layer-2',
           material: 'calcium-silicate-1800',
-          thickness_mm: specified(175),
+          thickness_mm: specified(240),
           duties: ['bearing'],
         },
         { id: 'layer-3', material: 'gypsum-plaster', thickness_mm: specified(15), duties: ['airtight'] },
@@ -71,14 +71,58 @@ export const aJoint = (it: Wanted = {}): Project => ({
       frame: 'frame-1',
       width_mm: it.width_mm ?? specified(1230),
       height_mm: it.height_mm ?? specified(1480),
-      position_mm: specified(0),
+      position_mm: specified(20),
       mullions: [],
-      fixings: [],
-      blocks: [],
+      fixings: [fixings(it)],
+      blocks: blocks(it),
+      asked: {
+        exposure: specified('exposed'),
+        guarding: specified('no'),
+        baseKnown: specified('yes'),
+      },
       stays: [],
       sides: { head: [zone('head')], left: [zone('left')], right: [zone('right')], sill: [zone('sill')] },
     },
   },
 })
+
+/** The size of the frame that is wanted. */
+const sizeOf = (it: Wanted) => ({ wide_mm: it.width_mm?.value ?? 1230, high_mm: it.height_mm?.value ?? 1480 })
+
+/** Screws as every practice wants them: 140 mm from the inner corner of a frame with a face of 70 mm, 600 mm apart. */
+const fixings = (it: Wanted): Fixing => {
+  const { wide_mm, high_mm } = sizeOf(it)
+  const count = (length_mm: number) => specified(Math.max(2, Math.ceil((length_mm - 420) / 600) + 1))
+  return {
+    id: 'fixing-1',
+    kind: 'frame-screw',
+    diameter_mm: specified(7.5),
+    embedment_mm: specified(60),
+    axis_mm: specified(40),
+    corner_mm: specified(140),
+    counts: { head: count(wide_mm), left: count(high_mm), right: count(high_mm), sill: count(wide_mm) },
+    drilling: specified('rotary'),
+  }
+}
+
+/** Two blocks below, four beside. */
+const blocks = (it: Wanted): readonly Block[] => {
+  const { wide_mm, high_mm } = sizeOf(it)
+  const block = (kind: Block['kind'], side: Side, at_mm: number): Block => ({
+    id: `block-${side}-${at_mm}`,
+    kind,
+    side,
+    at_mm: specified(at_mm),
+    length_mm: specified(100),
+  })
+  return [
+    block('support', 'sill', 150),
+    block('support', 'sill', wide_mm - 150),
+    ...(['left', 'right'] as const).flatMap(side => [
+      block('distance', side, 150),
+      block('distance', side, high_mm - 150),
+    ]),
+  ]
+}
 
 const zone = (side: Side) => ({ id: `zone-${side}`, joint: 'joint-1', to_mm: 10000 })

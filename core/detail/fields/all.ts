@@ -1,6 +1,7 @@
 import type { Field } from '../field'
-import { screwAxis, screwDiameter, screwEmbedment } from './fixing'
-import { frameMovement } from './frame'
+import { askedFields } from './asked'
+import { fixingFields, screwAxis, screwDiameter, screwEmbedment } from './fixing'
+import { frameMovement, frameSteel } from './frame'
 import { jointPlanned, jointTolerance } from './joint'
 import { layerThickness } from './layer'
 import { frameHeight, framePosition, frameWidth } from './opening'
@@ -15,6 +16,7 @@ export const fields: readonly Field<number>[] = [
   revealCover,
   revealLining,
   frameMovement,
+  frameSteel,
   frameWidth,
   frameHeight,
   framePosition,
@@ -24,6 +26,8 @@ export const fields: readonly Field<number>[] = [
   screwDiameter,
   screwEmbedment,
   screwAxis,
+  ...fixingFields,
+  ...askedFields,
   ...sillFields,
   ...sealFields,
 ]

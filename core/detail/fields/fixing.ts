@@ -1,4 +1,6 @@
-import { words } from '../../words'
+import { sideName, sides } from '../../kinds'
+import { filled, words } from '../../words'
+import type { Field } from '../field'
 import { fixingOf } from '../find'
 import { numberField } from './number-field'
 import { withFixing } from './tables'
@@ -43,3 +45,74 @@ export const screwAxis = numberField({
   }),
   write: (project, fixing, to) => withFixing(project, fixing, it => ({ ...it, axis_mm: to ?? it.axis_mm })),
 })
+
+const corner = numberField({
+  id: 'fixing.corner',
+  name: words('Corner distance, inner', 'Eckabstand, innen'),
+  of: 'fixing',
+  unit: 'mm',
+  read: (project, fixing) => fixingOf(project, fixing)?.fixing.corner_mm,
+  allowed: () => ({
+    bounds: { unit: 'mm', min: 0, max: 1000 },
+    because: words(
+      'from the inner corner of the frame to the first axis',
+      'von der Innenecke des Rahmens bis zur ersten Achse',
+    ),
+  }),
+  write: (project, fixing, to) =>
+    withFixing(project, fixing, ({ corner_mm: _, ...it }) => (to ? { ...it, corner_mm: to } : it)),
+})
+
+const resistance = numberField({
+  id: 'fixing.resistance',
+  name: words('Assessed resistance of one fixing', 'Zugelassener Widerstand je Befestigung'),
+  of: 'fixing',
+  unit: 'N',
+  read: (project, fixing) => fixingOf(project, fixing)?.fixing.resistance_N,
+  allowed: () => ({
+    bounds: { unit: 'N', min: 1, max: 100_000 },
+    because: words('design value out of its assessment', 'Bemessungswert aus der Zulassung'),
+  }),
+  write: (project, fixing, to) =>
+    withFixing(project, fixing, ({ resistance_N: _, ...it }) => (to ? { ...it, resistance_N: to } : it)),
+})
+
+const lever = numberField({
+  id: 'fixing.lever',
+  name: words('Lever of the bracket', 'Hebelarm der Konsole'),
+  of: 'fixing',
+  unit: 'mm',
+  read: (project, fixing) => fixingOf(project, fixing)?.fixing.lever_mm,
+  allowed: () => ({
+    bounds: { unit: 'mm', min: 10, max: 1000 },
+    because: words(
+      'from its tension screw to where it presses on the wall',
+      'von der Zugschraube bis zum Druckpunkt an der Wand',
+    ),
+  }),
+  write: (project, fixing, to) =>
+    withFixing(project, fixing, ({ lever_mm: _, ...it }) => (to ? { ...it, lever_mm: to } : it)),
+})
+
+const counts = sides.map(side =>
+  numberField({
+    id: `fixing.count-${side}`,
+    name: filled(words('Number of fixings, {0}', 'Anzahl Befestigungen, {0}'), sideName[side]),
+    of: 'fixing',
+    unit: 'one',
+    read: (project, fixing) => fixingOf(project, fixing)?.fixing.counts?.[side],
+    allowed: () => ({
+      bounds: { unit: 'one', min: 0, max: 200 },
+      because: words('along this side', 'an dieser Seite'),
+    }),
+    write: (project, fixing, to) =>
+      withFixing(project, fixing, it => {
+        const { [side]: _, ...others } = it.counts ?? {}
+        // A count is of whole fixings: half a screw holds nothing.
+        return { ...it, counts: to ? { ...others, [side]: { ...to, value: Math.round(to.value) } } : others }
+      }),
+  }),
+)
+
+/** Where fixings stand round the opening, and what one of them holds. */
+export const fixingFields: readonly Field<number>[] = [corner, ...counts, resistance, lever]

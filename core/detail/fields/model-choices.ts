@@ -37,7 +37,12 @@ const exposure = choiceField({
 })
 
 /** What the job asks of an opening, or tells of its wall, as yes or no. */
-const askedChoice = (key: 'guarding' | 'burglary' | 'baseKnown', id: string, name: Words, because: Words) =>
+const askedChoice = (
+  key: 'guarding' | 'guardProof' | 'burglary' | 'baseKnown',
+  id: string,
+  name: Words,
+  because: Words,
+) =>
   choiceField({
     id,
     name,
@@ -53,6 +58,12 @@ const guarding = askedChoice(
   'opening.guarding',
   words('Keeps people from falling out', 'Absturzsichernd'),
   words('whether the element has to', 'ob das Element es muss'),
+)
+const guardProof = askedChoice(
+  'guardProof',
+  'opening.guard-proof',
+  words('Fixing proven for guarding', 'Befestigung für Absturzsicherung nachgewiesen'),
+  words('no: it follows a spacing table only', 'nein: sie folgt nur einer Abstandstabelle'),
 )
 const burglary = askedChoice(
   'burglary',
@@ -109,6 +120,7 @@ export const modelChoices: readonly ChoiceField[] = [
   reversal,
   exposure,
   guarding,
+  guardProof,
   burglary,
   baseKnown,
   secondPlane,

@@ -82,6 +82,22 @@ const values: readonly Value[] = [
     of: it => it.endGap_mm,
     with: (it, endGap_mm) => ({ ...it, endGap_mm }),
   },
+  {
+    id: 'sill.length',
+    name: words('Length in one piece', 'Länge in einem Stück'),
+    unit: 'mm',
+    allowed: lengths(100, 12_000, words('between both end dams', 'zwischen beiden Aufkantungen')),
+    of: it => it.length_mm,
+    with: (it, length_mm) => ({ ...it, length_mm }),
+  },
+  {
+    id: 'sill.throat',
+    name: words('Drip groove from the wall', 'Abtropfnut ab Wand'),
+    unit: 'mm',
+    allowed: lengths(0, 200, words('from the finished outer face', 'ab fertiger Außenfläche')),
+    of: it => it.throat_mm,
+    with: (it, throat_mm) => ({ ...it, throat_mm }),
+  },
 ]
 
 export const sillFields: readonly Field<number>[] = values.map(value =>

@@ -86,8 +86,8 @@ const nameProblems = (project: Project): readonly Problem[] => {
   })
   Object.values(project.openings).forEach(opening => {
     name(opening.id, `openings.${opening.id}`)
-    for (const table of ['fixings', 'blocks', 'mullions'] as const) {
-      opening[table].forEach(it => name(it.id, `openings.${opening.id}.${table}`))
+    for (const table of ['fixings', 'blocks', 'mullions', 'transoms'] as const) {
+      opening[table]?.forEach(it => name(it.id, `openings.${opening.id}.${table}`))
     }
     if (opening.sill) name(opening.sill.id, `openings.${opening.id}.sill`)
     sides.forEach(side =>

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { duties, frameMaterials, planes, revealForms, reversals, sides } from '../../kinds'
+import { anchorBases, duties, frameMaterials, planes, revealForms, reversals, sides } from '../../kinds'
 import type { Material } from '../../materials'
 import { ownRow } from '../../practice'
 import { type AnySeal, sealKinds } from '../../seals'
@@ -31,6 +31,8 @@ const material: z.ZodType<Material> = z.strictObject({
   lambda_W_mK: finite.positive(),
   mu: z.strictObject({ dry: finite.min(1), wet: finite.min(1) }).exactOptional(),
   emissivity: finite.min(0).max(1),
+  base: z.enum(anchorBases).exactOptional(),
+  firm: z.literal(true).exactOptional(),
   cite: z.strictObject({ source: z.enum(sourceIds), clause: name.exactOptional(), trust: z.enum(trusts) }),
 })
 
@@ -64,6 +66,7 @@ const frame = z.strictObject({
   material: z.enum(frameMaterials),
   movement_mm_m: stated(finite.min(0)).exactOptional(),
 })
+  steel_mm: stated(finite.min(0)).exactOptional(),
 
 /** A seal by its own kind's schema; of an unknown kind it is refused by name. */
 const seal: z.ZodType<AnySeal> = z
@@ -119,8 +122,10 @@ const fixing = z.strictObject({
   corner_mm: length_mm.exactOptional(),
   counts: z.strictObject(optionals(sides, count)).exactOptional(),
   drilling: stated(z.enum(['rotary', 'hammer'])).exactOptional(),
+  positions_mm: z.strictObject(optionals(sides, z.array(finite).max(longest.zones))).exactOptional(),
   resistance_N: stated(finite.positive()).exactOptional(),
 })
+  lever_mm: length_mm.exactOptional(),
 
 const block = z.strictObject({
   id,
@@ -140,6 +145,8 @@ const sill = z.strictObject({
   endDam_mm: stated(finite.min(0)).exactOptional(),
   endGap_mm: stated(finite.min(0)).exactOptional(),
   secondPlane: stated(z.enum(secondPlanes)).exactOptional(),
+  length_mm: length_mm.exactOptional(),
+  throat_mm: stated(finite.min(0)).exactOptional(),
   board: z
     .strictObject({ material: id, thickness_mm: length_mm, overhang_mm: stated(finite.min(0)) })
     .exactOptional(),
@@ -149,6 +156,7 @@ const asked = z.strictObject({
   exposure: stated(z.enum(exposures)).exactOptional(),
   guarding: yesNo.exactOptional(),
   burglary: yesNo.exactOptional(),
+  guardProof: yesNo.exactOptional(),
   mass_kg: stated(finite.positive()).exactOptional(),
   sillHeight_mm: stated(finite).exactOptional(),
   fall_mm: stated(finite.min(0)).exactOptional(),
@@ -156,6 +164,8 @@ const asked = z.strictObject({
 })
 
 const opening = z.strictObject({
+const member = z.strictObject({ id, at_mm: length_mm, face_mm: length_mm })
+
   id,
   name,
   wall: id,
@@ -166,7 +176,8 @@ const opening = z.strictObject({
   aside_mm: stated(finite).exactOptional(),
   raised_mm: stated(finite).exactOptional(),
   survey: survey.exactOptional(),
-  mullions: z.array(z.strictObject({ id, at_mm: length_mm, face_mm: length_mm })).max(longest.seals),
+  mullions: z.array(member).max(longest.seals),
+  transoms: z.array(member).max(longest.seals).exactOptional(),
   fixings: z.array(fixing).max(longest.seals),
   blocks: z.array(block).max(longest.layers),
   sill: sill.exactOptional(),

@@ -10,6 +10,7 @@ export const plastic: readonly Material[] = [
     hatch: 'plastic',
     lambda_W_mK: 0.17,
     mu: { dry: 50000, wet: 50000 },
+    firm: true,
     emissivity: 0.9,
     cite: cite('en-iso-10077-2', 'published'),
   },
@@ -57,5 +58,15 @@ export const plastic: readonly Material[] = [
     mu: { dry: 10000, wet: 10000 },
     emissivity: 0.9,
     cite: cite('en-iso-10456', 'memory'),
+  },
+  // Pressed of recycled hard foam; conductivity from memory. What it is to vapour its product declares.
+  {
+    id: 'installation-board',
+    name: words('dense rigid board of installation frames', 'dichte Hartplatte für Montagerahmen'),
+    hatch: 'insul_rigid',
+    lambda_W_mK: 0.1,
+    firm: true,
+    emissivity: 0.9,
+    cite: cite('trade', 'memory'),
   },
 ]

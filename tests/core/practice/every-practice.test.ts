@@ -23,12 +23,11 @@ describe.each(practices)('practice $id', it => {
     }
   })
 
-  // A limit with neither is referred: the practice has no value. With both, nobody would know which holds.
-  test.each(limitKeys)('%s has rows, or a reason why it is not asked, never both', key => {
-    const reason = it.notAsked[key]
-    if (reason === undefined) return
-    expect(it.limits[key] ?? []).toEqual([])
-    expect(reason.en && reason.de).toBeTruthy()
+  // With two of them nobody would know which holds; with none nobody would know whether it was forgotten.
+  test.each(limitKeys)('%s has rows, or a reason why it is not asked, or why it has no figure', key => {
+    const reasons = [it.notAsked[key], it.noFigure[key]].flatMap(reason => reason ?? [])
+    expect(reasons.length + Number((it.limits[key] ?? []).length > 0)).toBe(1)
+    for (const reason of reasons) expect(reason.en && reason.de).toBeTruthy()
   })
 
   test('is found by its name', () => expect(practice(it.id)).toBe(it))
