@@ -1,6 +1,15 @@
+import { aluminium75 } from './aluminium-75'
 import type { Profile } from './profile'
-import { pvc76 } from './pvc-76'
-import { timber78 } from './timber-78'
+import { pvc76, pvc76Double } from './pvc-76'
+import { timber78, timber78Double } from './timber-78'
+import { timberAluminium90 } from './timber-aluminium-90'
 
 /** Every frame outline that the program knows. */
-export const profiles: readonly Profile[] = [timber78, pvc76]
+export const profiles: readonly Profile[] = [
+  timber78,
+  timber78Double,
+  timberAluminium90,
+  pvc76,
+  pvc76Double,
+  aluminium75,
+]

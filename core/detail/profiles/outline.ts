@@ -1,4 +1,5 @@
 import type { Fill, Outline, Point } from '../../geometry'
+import { type Words, words } from '../../words'
 import type { Body, Member } from './profile'
 
 /** A rectangle between two corners, counter-clockwise. */
@@ -41,6 +42,20 @@ export const tube = (
 
 /** What an insulating glass unit is made of, outside to inside. */
 export type Unit = { readonly panes_mm: readonly number[]; readonly gaps_mm: readonly number[] }
+
+/** Usual units: 4 mm panes, spaces of 16 mm. */
+export const double: Unit = { panes_mm: [4, 4], gaps_mm: [16] }
+export const triple: Unit = { panes_mm: [4, 4, 4], gaps_mm: [16, 16] }
+
+/** How thick a unit is. */
+export const unitDepth_mm = (unit: Unit): number =>
+  [...unit.panes_mm, ...unit.gaps_mm].reduce((sum, it) => sum + it, 0)
+
+/** How a unit is called: by its panes. */
+export const glazingName = (unit: Unit): Words =>
+  unit.panes_mm.length === 2
+    ? words('double glazing', 'Zweifachglas')
+    : words('triple glazing', 'Dreifachglas')
 
 /**
  * An insulating glass unit from its edge at `u` to `reach`, its outer face at `v`: panes, gas spaces, spacers and the
