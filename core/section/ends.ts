@@ -1,14 +1,17 @@
-import type { Point } from '../geometry'
+import { onGrid, type Point } from '../geometry'
 import type { End } from '../seals'
 import { bondFlank, flankOf, nibOf } from './flank'
 import type { Layout } from './layout'
 import { coverEdge } from './outside'
 import { bead_mm, box } from './paint'
 
-/** The room-side end of a joint: the flank behind the frame, the face of its lining, the strip before the frame. */
+/**
+ * The room-side end of a joint: the flank behind the frame, the face of its lining, the strip before the frame.
+ * Flanks lie on the grid, so that what ends along one ends on the edge that the cut makes of it.
+ */
 export const innerEnd = (at: Layout): End => {
-  const flank = bondFlank(at)
   const free_mm = at.width_mm + at.profile.innerFace_mm
+  const flank = upTo(bondFlank(at).map(onGrid), free_mm)
   const from = at.position_mm + at.depth_mm
   const to = at.depths.inner_mm
   // a nib behind the frame leaves no corner that could be seen; at the sill a board lies there
@@ -42,6 +45,15 @@ export const outerEnd = (at: Layout): End => {
     : { flank, face, free_mm }
 }
 
+/** A path as far as it stays clear of the sash: where a nib reaches behind that, nothing can be bonded to it. */
+const upTo = (path: readonly Point[], most_mm: number): readonly Point[] => {
+  const beyond = path.findIndex(([x]) => x > most_mm)
+  const [before, after] = [path[beyond - 1], path[beyond]]
+  if (!before || !after) return beyond === 0 ? [] : path
+  const share = (most_mm - before[0]) / (after[0] - before[0])
+  return [...path.slice(0, beyond), [most_mm, before[1] + share * (after[1] - before[1])]]
+}
+
 /** The bare flank of the bearing layer before the frame, round a nib and on along its outer face. */
 const outerFlank = (at: Layout): readonly Point[] => {
   const from = at.position_mm
@@ -52,5 +64,7 @@ const outerFlank = (at: Layout): readonly Point[] => {
       ? [[0, from], [0, nib.depth_mm], [nib.lap_mm, nib.depth_mm], [nib.lap_mm, 0], [-at.reach_mm, 0]]
       : [[0, from], [0, 0], [-at.reach_mm, 0]] // prettier-ignore
   // where the frame stands flush, the flank before it has no length
-  return path.filter(([x, y], i) => i === 0 || x !== path[i - 1]?.[0] || y !== path[i - 1]?.[1])
+  return path
+    .map(onGrid)
+    .filter(([x, y], i, all) => i === 0 || x !== all[i - 1]?.[0] || y !== all[i - 1]?.[1])
 }

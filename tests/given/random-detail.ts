@@ -1,7 +1,9 @@
 import {
   applyEdit,
+  choicesOf,
   type Edit,
   fieldsOf,
+  profiles,
   type Project,
   samples,
   starters,
@@ -21,7 +23,7 @@ export const randomDetail = (seed: number): RandomDetail => {
   const random = randomFrom(seed)
   const [first, ...more] = samples.map(it => it.project)
   if (first === undefined) throw new Error('there are no samples')
-  let project = withWall(random.one([first, ...more]), random)
+  let project = withSeals(withProfile(withWall(random.one([first, ...more]), random), random), random)
   for (let i = 0; i < 14; i++) {
     const result = applyEdit(project, randomEdit(project, random))
     if (result.ok) project = result.value
@@ -47,6 +49,30 @@ export const withWall = (project: Project, random: Random): Project => {
   return { ...project, next, walls: { [wall.id]: wall }, openings, materials: {} }
 }
 
+/** The project with other outlines of its frame, where they stand in its wall. */
+export const withProfile = (project: Project, random: Random): Project => {
+  const [first, ...more] = profiles
+  const frame = Object.keys(project.frames)[0] ?? ''
+  if (first === undefined) throw new Error('there are no profiles')
+  const edit: Edit = { kind: 'choose-profile', frame, profile: random.one([first, ...more]).id }
+  const result = applyEdit(project, edit)
+  return result.ok ? result.value : project
+}
+
+/** The project with seals of any kind in the planes of its joints; now and then a plane is empty. */
+export const withSeals = (project: Project, random: Random): Project => {
+  const bare = Object.values(project.joints).map(it => [it.id, { ...it, seals: [] }] as const)
+  let next: Project = { ...project, joints: Object.fromEntries(bare) }
+  for (const [joint] of bare)
+    for (const plane of planes) {
+      const [first, ...more] = sealKinds.filter(it => it.planes.includes(plane))
+      if (first === undefined || random.chance(0.1)) continue
+      const result = applyEdit(next, { kind: 'fill', joint, plane, seal: random.one([first, ...more]).kind })
+      if (result.ok) next = result.value
+    }
+  return next
+}
+
 /** Any edit: of a value within its allowed range, of the seals, of the layers, of the frame. */
 export const randomEdit = (project: Project, random: Random): Edit => {
   const joint = Object.keys(project.joints)[0] ?? ''
@@ -55,7 +81,11 @@ export const randomEdit = (project: Project, random: Random): Edit => {
   const seals = Object.values(project.joints).flatMap(it => it.seals.map(seal => seal.id))
   const kind = random.one(sealKinds.map(it => it.kind) as [string, ...string[]]) // there is more than one kind
   const structural: readonly (() => Edit)[] = [
-    () => ({ kind: 'choose-profile', frame, profile: random.one(['timber-78', 'pvc-76']) }),
+    () => ({
+      kind: 'choose-profile',
+      frame,
+      profile: random.one(profiles.map(it => it.id) as [string, ...string[]]),
+    }), // there are some,
     () => ({ kind: 'fill', joint, plane: random.one(planes), seal: kind }),
     () => ({ kind: 'remove', part: random.one([seals[0] ?? '', ...seals]) }),
     () => ({ kind: 'remove', part: random.one([layers[0] ?? '', ...layers]) }),
@@ -78,6 +108,12 @@ export const randomEdit = (project: Project, random: Random): Edit => {
     ...Object.keys(project.openings),
   ]
   const part = random.one(parts as [string, ...string[]]) // a project has at least one joint
+  const [choice, ...choices] = choicesOf(project, part)
+  if (choice && random.chance(0.3)) {
+    const chosen = random.one([choice, ...choices])
+    const { value } = random.one(chosen.allowed(project, part).choices)
+    return { kind: 'state', at: { field: chosen.id, part }, to: { value, basis: 'specified' } }
+  }
   const [field, ...fields] = fieldsOf(project, part)
   if (field === undefined) return { kind: 'remove', part }
   const chosen = random.one([field, ...fields])
