@@ -27,7 +27,7 @@ export type Camera = {
 export type BoardSize = { readonly width_px: number; readonly height_px: number }
 
 /** Pixels of a millimetre of paper: CSS has 96 to the inch. */
-export const px_paper = 96 / 25.4
+export const paper_px_mm = 96 / 25.4
 
 /** From the whole wall to a tape that fills the board. *Ours*. */
 export const zoomRange = { min: 0.2, max: 40 } as const

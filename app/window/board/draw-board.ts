@@ -11,7 +11,7 @@ import {
 import type { Point } from '../../../core/geometry'
 import type { Section } from '../../../core/section'
 import type { Language } from '../../../core/words'
-import { type Camera, px_paper } from './camera'
+import { type Camera, paper_px_mm } from './camera'
 import { inkParts, type ViewInk } from './reuse'
 
 /** What is painted: the ink, and the view it came from. */
@@ -37,7 +37,7 @@ export const drawBoard = (
   section: Section,
   { camera, language, numbers, kept, before }: BoardLook,
 ): BoardDrawing => {
-  const scale = camera.px_mm / px_paper
+  const scale = camera.px_mm / paper_px_mm
   const isMirrored = place.side === 'sill'
   const { view, layout } = drawSection(section, {
     ...zoneLook(project, place, language),
@@ -66,9 +66,9 @@ const windowOf = ({ toModel, width_px, height_px }: Camera): readonly [Point, Po
 /** Numbers stand in a column at the right edge of the board, in paper mm of the drawn window. */
 const columnOf = ({ width_px, height_px }: Camera): Column => ({
   side: 'right',
-  x: (width_px * (1 + beyond) - 60) / px_paper,
-  low: (height_px * beyond + 50) / px_paper,
-  high: (height_px * (1 + beyond) - 20) / px_paper,
+  x: (width_px * (1 + beyond) - 60) / paper_px_mm,
+  low: (height_px * beyond + 50) / paper_px_mm,
+  high: (height_px * (1 + beyond) - 20) / paper_px_mm,
   pitch_mm: 6.5,
 })
 

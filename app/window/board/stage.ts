@@ -5,7 +5,7 @@ import { type Painted, painted } from './paint'
 import type { Placed } from './reuse'
 
 /** Where a drawing in paper millimetres lies on the stage. */
-export type Lying = { readonly x_px: number; readonly y_px: number; readonly px_paper: number }
+export type Lying = { readonly x_px: number; readonly y_px: number; readonly paper_px_mm: number }
 
 /** The painted section: one shape for each part on each layer, changed in place. The stage is as large as the board. */
 export type Stage = {
@@ -109,8 +109,8 @@ export const newStage = (container: HTMLDivElement): Stage => {
       })
       repaint()
     },
-    lie: ({ x_px, y_px, px_paper }) => {
-      paper.setAttrs({ x: x_px, y: y_px, scaleX: px_paper, scaleY: -px_paper })
+    lie: ({ x_px, y_px, paper_px_mm }) => {
+      paper.setAttrs({ x: x_px, y: y_px, scaleX: paper_px_mm, scaleY: -paper_px_mm })
       repaint()
     },
     partAt: (x, y) => {

@@ -1,6 +1,6 @@
 import { commandFor, type CommandId, commands } from '../../editor'
 import { sides } from '../../../core/kinds'
-import { px_paper, zoomedAt, type Camera } from '../board/camera'
+import { paper_px_mm, zoomedAt, type Camera } from '../board/camera'
 import { moveLayer } from '../fields/part-menu'
 import type { Desk } from '../state/desk'
 import { say as words } from '../window-words'
@@ -64,7 +64,7 @@ export const runners = (desk: Desk, camera: () => Camera): Readonly<Record<Comma
     'zoom-in': () => zoom(1.25),
     'zoom-out': () => zoom(1 / 1.25),
     fit: () => act({ kind: 'fit' }),
-    'true-size': () => act({ kind: 'look', view: { at: camera().at, zoom: px_paper } }),
+    'true-size': () => act({ kind: 'look', view: { at: camera().at, zoom: paper_px_mm } }),
     'switch-theme': () => (settings.theme = settings.isDark ? 'light' : 'dark'),
     'switch-language': () => (settings.language = settings.language === 'en' ? 'de' : 'en'),
     why: () => {
