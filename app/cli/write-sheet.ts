@@ -36,7 +36,7 @@ export const writeSheet = async (
 ): Promise<Result<string>> => {
   const { planned_mm } = jointBand(project, place.opening, place.side, place.zone.id)
   const section = cutSection(project, place, { state: 'planned', width_mm: planned_mm })
-  const scales = sheetScales(project, place, section, look.language)
+  const scales = sheetScales(project, place, section, look)
   const chosen = scales.find(it => scaleName(it) === scale?.replaceAll(' ', ''))
   if (scale !== undefined && chosen === undefined)
     return refused({ at: '--scale', say: filled(noScale, scale, scales.map(scaleName).join(', ')) })
