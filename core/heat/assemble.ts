@@ -1,6 +1,6 @@
 import type { Graph } from './algebra/ordering'
 import { type HeatCase, fixedFilm_W_m2K } from './case'
-import { film, foil, offDiagonal } from './element'
+import { bubbleBubble, film, foil, offDiagonal } from './element'
 import type { Mesh } from './mesh/mesh'
 import type { OutlineGraph } from './mesh/outline-graph'
 import { metres, perMillimetre } from './si'
@@ -147,7 +147,7 @@ export const assemble = (
     across[edgeOf[i]!]! += k0
     across[edgeOf[j]!]! += k1
     across[edgeOf[l]!]! += k2
-    const own = -(8 / 3) * (k0 + k1 + k2)
+    const own = -bubbleBubble * (k0 + k1 + k2)
     bubbleInverse[edgeOf[i]!]! += own
     bubbleInverse[edgeOf[j]!]! += own
     bubbleInverse[edgeOf[l]!]! += own

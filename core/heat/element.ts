@@ -6,6 +6,7 @@
  *   corner–bubble  ∫ ∇φk·∇b_ij = −4/3 k_kk for the far corner k,  −4/3 k_ik for an end i
  *   bubble–bubble  same edge −8/3 (k_01 + k_12 + k_20),  edges ij and ik  8/3 k_jk
  */
+/** Factor of the couplings of corners and bubbles, and of bubbles among themselves. */
 export const cornerBubble = 4 / 3
 export const bubbleBubble = 8 / 3
 

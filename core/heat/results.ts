@@ -22,7 +22,7 @@ export type Spot = { readonly temperature_C: number; readonly at_mm: Point }
 
 /** The coldest place of each surface that has an edge, by the number of the surface. */
 export const lowestSpots = ({ case: it, system, field }: Solution): readonly (Spot | undefined)[] => {
-  const { mesh, filmEdge, filmSurface } = system
+  const { filmEdge, filmSurface } = system
   const lowest: (Spot | undefined)[] = it.surfaces.map(() => undefined)
   for (let m = 0; m < filmEdge.length; m++) {
     const s = filmSurface[m]!
@@ -30,7 +30,6 @@ export const lowestSpots = ({ case: it, system, field }: Solution): readonly (Sp
     const known = lowest[s]
     if (!known || spot.temperature_C < known.temperature_C) lowest[s] = spot
   }
-  void mesh
   return lowest
 }
 

@@ -1,6 +1,6 @@
 import { type Factor, solveFactor } from './algebra/factor'
 import type { Properties, System } from './assemble'
-import { film, foil } from './element'
+import { cornerBubble, film, foil } from './element'
 
 /** A temperature field: corners and bubble heights, °C. */
 export type Field = { readonly corner_C: Float64Array; readonly bubble_K: Float64Array }
@@ -88,7 +88,47 @@ export const solve = (
     recent = gain
     for (let e = 0; e < n; e++) direction[e] = residual[e]! * bubbleInverse[e]! + beta * direction[e]!
   }
-  return { iterations, gain: gain, power: powerOf(system, properties, corner_C, bubble_K) }
+  settleCorners(system, factor, scratch)
+  return { iterations, gain, power: powerOf(system, properties, corner_C, bubble_K) }
+}
+
+/**
+ * Solves the corners once more for what rounding has left of their equations. Slivers couple their corners a million
+ * times harder than the rest; the residual is therefore taken from differences of temperatures.
+ */
+const settleCorners = (
+  system: System,
+  factor: Factor,
+  scratch: { readonly field: Field; readonly iteration: Iteration },
+): void => {
+  const { corner_C, bubble_K } = scratch.field
+  const { cornerWork, cornerImage } = scratch.iteration
+  const { mesh, k, load, filmEdge, filmWeight, foilEdge, foilWeight } = system
+  const { corner } = mesh
+  cornersFrom(system, bubble_K, cornerWork)
+  for (let v = 0; v < load.length; v++) cornerWork[v] = load[v]! - cornerWork[v]!
+  for (let i = 0; i < 3 * mesh.triangles; i += 3) {
+    const [a, b, c] = [corner[i]!, corner[i + 1]!, corner[i + 2]!]
+    const f0 = k[i]! * (corner_C[b]! - corner_C[c]!)
+    const f1 = k[i + 1]! * (corner_C[c]! - corner_C[a]!)
+    const f2 = k[i + 2]! * (corner_C[a]! - corner_C[b]!)
+    cornerWork[a]! += f2 - f1
+    cornerWork[b]! += f0 - f2
+    cornerWork[c]! += f1 - f0
+  }
+  for (let m = 0; m < filmEdge.length; m++) {
+    const [a, b] = [mesh.edgeFrom[filmEdge[m]!]!, mesh.edgeTo[filmEdge[m]!]!]
+    cornerWork[a]! -= filmWeight[m]! * (film.own * corner_C[a]! + film.across * corner_C[b]!)
+    cornerWork[b]! -= filmWeight[m]! * (film.own * corner_C[b]! + film.across * corner_C[a]!)
+  }
+  for (let m = 0; m < foilEdge.length; m++) {
+    const [a, b] = [mesh.edgeFrom[foilEdge[m]!]!, mesh.edgeTo[foilEdge[m]!]!]
+    const q = foil.ends * foilWeight[m]! * (corner_C[a]! - corner_C[b]!)
+    cornerWork[a]! -= q
+    cornerWork[b]! += q
+  }
+  solveFactor(factor, cornerWork, cornerImage)
+  for (let v = 0; v < load.length; v++) corner_C[v]! += cornerImage[v]!
 }
 
 /** A guard: sections with angles of three degrees take about a hundred steps, everything usual takes ten to thirty. Ours. */
@@ -135,9 +175,9 @@ const cornersFrom = (
     const f0 = k[i]! * (b1 - b2)
     const f1 = k[i + 1]! * (b2 - b0)
     const f2 = k[i + 2]! * (b0 - b1)
-    out[corner[i]!]! += (4 / 3) * (f2 - f1)
-    out[corner[i + 1]!]! += (4 / 3) * (f0 - f2)
-    out[corner[i + 2]!]! += (4 / 3) * (f1 - f0)
+    out[corner[i]!]! += cornerBubble * (f2 - f1)
+    out[corner[i + 1]!]! += cornerBubble * (f0 - f2)
+    out[corner[i + 2]!]! += cornerBubble * (f1 - f0)
   }
   for (let m = 0; m < filmEdge.length; m++) {
     const e = filmEdge[m]!
@@ -166,9 +206,9 @@ export const bubblesFrom = (
     const b0 = bubble[e0]!
     const b1 = bubble[e1]!
     const b2 = bubble[e2]!
-    const k0 = (4 / 3) * k[i]!
-    const k1 = (4 / 3) * k[i + 1]!
-    const k2 = (4 / 3) * k[i + 2]!
+    const k0 = cornerBubble * k[i]!
+    const k1 = cornerBubble * k[i + 1]!
+    const k2 = cornerBubble * k[i + 2]!
     const g0 = k0 * (u1 - u2 - 2 * (b1 - b2))
     const g1 = k1 * (u2 - u0 - 2 * (b2 - b0))
     const g2 = k2 * (u0 - u1 - 2 * (b0 - b1))

@@ -41,7 +41,7 @@ const fillBodies = (
   graph: OutlineGraph,
   names: readonly string[],
 ): readonly Problem[] => {
-  const { from, twin, tag, body, triangles } = net
+  const { twin, tag, body, triangles } = net
   const unknown = -2
   body.fill(unknown, 0, triangles)
   const open: number[] = []
@@ -61,7 +61,6 @@ const fillBodies = (
   for (let t = open.pop(); t !== undefined; t = open.pop())
     for (let e = 3 * t; e < 3 * t + 3; e++)
       if (twin[e]! >= 0 && tag[e]! < 0) say((twin[e]! / 3) | 0, body[t]!)
-  void from
   return [...wrong].map(b => ({ at: names[b] ?? 'outline', say: notATiling }))
 }
 

@@ -129,6 +129,23 @@ describe('the estimate', () => {
   })
 })
 
+describe('temperatures', () => {
+  it.each([
+    ['jamb', 0.05],
+    ['sill', 0.06],
+  ])('of the %s are nowhere off by more than %s K', (name, most_K) => {
+    const fine = solveCase(aHeatCase(name), { share: 8e-6, rounds: 12 })
+    if (!fine.ok) throw new Error(JSON.stringify(fine.problems))
+    const usual = solved(aHeatCase(name))
+    const errors = Array.from(usual.field.corner_C, (value, v) => {
+      const at = [usual.mesh.x[v] ?? NaN, usual.mesh.y[v] ?? NaN] as const
+      return Math.abs(value - (temperatureAt(fine.value, at) ?? NaN))
+    })
+    expect(fine.value.mesh.vertices).toBeGreaterThan(4 * usual.mesh.vertices)
+    expect(Math.max(...errors)).toBeLessThan(most_K)
+  })
+})
+
 describe('a place', () => {
   it('outside the section has no temperature', () => {
     expect(temperatureAt(solved(aHeatCase('fin')), [50, 3])).toBeUndefined()
