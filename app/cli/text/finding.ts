@@ -1,4 +1,5 @@
 import type { FieldAt } from '../../../core/detail'
+import { sideName } from '../../../core/kinds'
 import type { Term } from '../../../core/movement'
 import type { Compared, Finding, Remedy } from '../../../core/rules'
 import { source, trustName } from '../../../core/sources'
@@ -13,7 +14,10 @@ export const findingLines = (it: Finding, language: Language): readonly string[]
   const { mark, word } = verdictName[it.verdict]
   const row = rowIn(language)
   return [
-    ...wrapped(`${mark} ${word[language].padEnd(wordWidth[language])}  `, it.title[language]),
+    ...wrapped(
+      `${mark} ${word[language].padEnd(wordWidth[language])}  `,
+      it.title[language] + cornerOf(it, language),
+    ),
     ...('compared' in it && it.compared ? comparedRows(it.compared, row, language) : []),
     ...sumRows(it.sum, row, language),
     ...(it.cite ? row(label.source, sourceOf(it.cite, language)) : []),
@@ -24,6 +28,10 @@ export const findingLines = (it: Finding, language: Language): readonly string[]
 
 /** Room for the longest word of a verdict, so that titles stand in line. */
 export const wordWidth: Readonly<Record<Language, number>> = { en: 7, de: 13 }
+
+/** A corner is named behind the title: no heading stands for it. */
+const cornerOf = ({ where: { corner } }: Finding, language: Language): string =>
+  corner === undefined ? '' : ` (${corner.map(it => sideName[it][language]).join(' – ')})`
 
 type Row = (label: Words, text: string) => readonly string[]
 

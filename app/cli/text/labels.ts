@@ -37,5 +37,6 @@ export const governs: Readonly<Record<'planned' | 'narrowest' | 'widest', Words>
   narrowest: words('at the narrowest', 'an der engsten Stelle'),
   widest: words('at the widest', 'an der breitesten Stelle'),
 }
+export const wholeOpening = words('whole opening', 'ganze Öffnung')
 export const nothing = words('nothing', 'nichts')
 export const note = words('Note', 'Anmerkung')

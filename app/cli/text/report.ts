@@ -1,5 +1,6 @@
-import { type Project, type ZonePlace, jointOf, openingOf, zonesOf } from '../../../core/detail'
-import { sideName } from '../../../core/kinds'
+import { type Project, type ZonePlace, jointOf, openingOf } from '../../../core/detail'
+import type { Id } from '../../../core/geometry'
+import { type Side, sideName, sides } from '../../../core/kinds'
 import { jointBand } from '../../../core/movement'
 import type { Practice } from '../../../core/practice'
 import { type Finding, type NotApplicable, type Report, type Where, verdicts } from '../../../core/rules'
@@ -19,13 +20,13 @@ export type Reported = {
 }
 
 /**
- * A report to be read: how many of each verdict, then every zone with its findings, worst first. Sides of an opening
+ * A report to be read: how many of each verdict, then every place with its findings, worst first. Sides of an opening
  * that say the very same are said once.
  */
 export const reportText = (it: Reported, language: Language): string =>
   [
     ...headLines(it, language),
-    ...merged(zonesOf(it.project).map(place => zoneText(it, place, language))).flatMap(zoneLines),
+    ...merged(groupsOf(it.project).flatMap(group => groupText(it, group, language))).flatMap(groupLines),
   ]
     .map(line => `${line}\n`)
     .join('')
@@ -58,33 +59,65 @@ const countsOf = ({ findings, notApplicable }: Report, language: Language): stri
     .join(' · ')
 }
 
-/** What is said of a zone, with the names of all sides that it is said of. */
-type ZoneText = {
+/** What findings are said of together: a whole opening, a side of it, or one zone of a side. */
+type Group = {
+  readonly opening: Id
+  readonly side?: Side
+  readonly place?: ZonePlace
+  readonly has: (where: Where) => boolean
+}
+
+/** Every place that a finding can be about. A side of one zone is said together with it. */
+const groupsOf = (project: Project): readonly Group[] =>
+  Object.values(project.openings).flatMap(({ id, sides: zones }) => {
+    const at = (where: Where) => where.opening === id
+    const bySide = sides.flatMap((side): readonly Group[] => {
+      const of = (zone: Id | undefined) => (where: Where) =>
+        at(where) && where.side === side && where.zone === zone
+      const places = zones[side].map((zone): Group => ({
+        opening: id,
+        side,
+        place: { opening: id, side, zone },
+        has: zones[side].length === 1 ? where => of(undefined)(where) || of(zone.id)(where) : of(zone.id),
+      }))
+      return places.length === 1 ? places : [{ opening: id, side, has: of(undefined) }, ...places]
+    })
+    return [{ opening: id, has: (where: Where) => at(where) && where.side === undefined }, ...bySide]
+  })
+
+/** What is said of a group, with the names of all sides that it is said of. */
+type GroupText = {
   readonly opening: string
   readonly sides: readonly string[]
   readonly joint: string
   readonly body: readonly string[]
 }
 
-const zoneText = (it: Reported, place: ZonePlace, language: Language): ZoneText => {
-  const isHere = ({ opening, side, zone }: Where) =>
-    opening === place.opening && side === place.side && zone === place.zone.id
-  const here = it.report.findings.filter(finding => isHere(finding.where))
-  const silent = it.report.notApplicable.filter(rule => isHere(rule.where))
-  return {
-    opening: openingOf(it.project, place.opening).name,
-    sides: [sideName[place.side][language]],
-    joint: jointText(it.project, place, language),
-    body: [
-      ...here.flatMap((finding: Finding) => ['', ...findingLines(finding, language)]),
-      ...(silent.length === 0 ? [] : ['']),
-      ...silentLines(silent, language),
-    ],
-  }
+/** A group that has no joint of its own and of which nothing is said is left out. */
+const groupText = (
+  it: Reported,
+  { opening, side, place, has }: Group,
+  language: Language,
+): readonly GroupText[] => {
+  const here = it.report.findings.filter(finding => has(finding.where))
+  const silent = it.report.notApplicable.filter(rule => has(rule.where))
+  if (!place && here.length === 0 && silent.length === 0) return []
+  return [
+    {
+      opening: openingOf(it.project, opening).name,
+      sides: [side ? sideName[side][language] : labels.wholeOpening[language]],
+      joint: place ? jointText(it.project, place, language) : '',
+      body: [
+        ...here.flatMap((finding: Finding) => ['', ...findingLines(finding, language)]),
+        ...(silent.length === 0 ? [] : ['']),
+        ...silentLines(silent, language),
+      ],
+    },
+  ]
 }
 
-const merged = (all: readonly ZoneText[]): readonly ZoneText[] =>
-  all.reduce<readonly ZoneText[]>((so, it) => {
+const merged = (all: readonly GroupText[]): readonly GroupText[] =>
+  all.reduce<readonly GroupText[]>((so, it) => {
     const alike = so.find(
       other =>
         other.opening === it.opening && other.joint === it.joint && other.body.join() === it.body.join(),
@@ -93,8 +126,8 @@ const merged = (all: readonly ZoneText[]): readonly ZoneText[] =>
     return so.map(other => (other === alike ? { ...other, sides: [...other.sides, ...it.sides] } : other))
   }, [])
 
-const zoneLines = ({ opening, sides, joint, body }: ZoneText): readonly string[] => {
-  const heading = wrapped('', `${opening}, ${sides.join(' + ')} – ${joint}`)
+const groupLines = ({ opening, sides, joint, body }: GroupText): readonly string[] => {
+  const heading = wrapped('', `${opening}, ${sides.join(' + ')}${joint && ` – ${joint}`}`)
   return ['', ...heading, '─'.repeat(Math.max(...heading.map(line => [...line].length))), ...body]
 }
 
