@@ -121,3 +121,66 @@ export const inset = ({ x0, y0, x1, y1 }: Box, by: number): Box => ({
 /** Points as an SVG list. */
 export const list = (points: readonly At[]): string =>
   points.map(([x, y]) => `${x.toFixed(1)},${y.toFixed(1)}`).join(' ')
+
+/** Where the name of a side stands, and how its words run. */
+export const tagPlace = (of: RingSizes, side: Side): string => {
+  const { x0, y0, x1, y1 } = outerBox(of)
+  switch (side) {
+    case 'head':
+      return `translate(${of.width / 2} ${y0 - 13})`
+    case 'sill':
+      return `translate(${of.width / 2} ${y1 + 22})`
+    case 'left':
+      return `translate(${x0 - 15} ${(y0 + y1) / 2}) rotate(-90)`
+    case 'right':
+      return `translate(${x1 + 18} ${(y0 + y1) / 2}) rotate(90)`
+  }
+}
+
+/** The thick line along the side that is cut. */
+export const bracketPath = (of: RingSizes, side: Side): string => {
+  const { x0, y0, x1, y1 } = outerBox(of)
+  switch (side) {
+    case 'head':
+      return `M${x0 - 1} ${y0 - 9}H${x1 + 1}`
+    case 'sill':
+      return `M${x0 - 1} ${y1 + 9}H${x1 + 1}`
+    case 'left':
+      return `M${x0 - 11.5} ${y0 - 1}V${y1 + 1}`
+    case 'right':
+      return `M${x1 + 11.5} ${y0 - 1}V${y1 + 1}`
+  }
+}
+
+/** The line of the cut across the lanes of a side, and the dot at its end in the light. */
+export const cutLine = (of: RingSizes, side: Side): { readonly path: string; readonly dot: At } => {
+  const { x0, y0, x1, y1 } = outerBox(of)
+  const light = inset(outerBox(of), lanesTogether(of))
+  const [cx, cy] = [(x0 + x1) / 2, (y0 + y1) / 2]
+  switch (side) {
+    case 'head':
+      return { path: `M${cx} ${y0 - 9}V${light.y0 + 6}`, dot: [cx, light.y0 + 6] }
+    case 'sill':
+      return { path: `M${cx} ${y1 + 9}V${light.y1 - 6}`, dot: [cx, light.y1 - 6] }
+    case 'left':
+      return { path: `M${x0 - 11.5} ${cy}H${light.x0 + 6}`, dot: [light.x0 + 6, cy] }
+    case 'right':
+      return { path: `M${x1 + 11.5} ${cy}H${light.x1 - 6}`, dot: [light.x1 - 6, cy] }
+  }
+}
+
+/** The joint along a side, drawn outside the ring. */
+export const jointStrip = (of: RingSizes, side: Side, mm: number): readonly At[] => {
+  const { x0, y0, x1, y1 } = outerBox(of)
+  const [near, far] = [1.5, 1.5 + wedge(mm)]
+  switch (side) {
+    case 'head':
+      return [[x0, y0 - near], [x1, y0 - near], [x1, y0 - far], [x0, y0 - far]] // prettier-ignore
+    case 'sill':
+      return [[x0, y1 + near], [x1, y1 + near], [x1, y1 + far], [x0, y1 + far]] // prettier-ignore
+    case 'left':
+      return [[x0 - near, y0], [x0 - near, y1], [x0 - far, y1], [x0 - far, y0]] // prettier-ignore
+    case 'right':
+      return [[x1 + near, y0], [x1 + near, y1], [x1 + far, y1], [x1 + far, y0]] // prettier-ignore
+  }
+}

@@ -1,10 +1,13 @@
 import { commandFor, type CommandId, commands } from '../../editor'
-import { sides } from '../../../core/kinds'
+import type { Side } from '../../../core/kinds'
 import { paper_px_mm, zoomedAt, type Camera } from '../board/camera'
 import { moveLayer } from '../fields/part-menu'
 import type { Desk } from '../state/desk'
 import { say as words } from '../window-words'
 import { isMac } from './machine'
+
+/** The sides in the order in which one goes round an opening. */
+const round: readonly Side[] = ['head', 'right', 'sill', 'left']
 
 /** What each command does in this window: a command that is forgotten does not compile. */
 export const runners = (desk: Desk, camera: () => Camera): Readonly<Record<CommandId, () => void>> => {
@@ -23,8 +26,6 @@ export const runners = (desk: Desk, camera: () => Camera): Readonly<Record<Comma
       act(moveLayer(readings.project, readings.place, part, by))
   }
   const cut = (by: 1 | -1): void => {
-    const round = ['head', 'right', 'sill', 'left'] as const satisfies
-      typeof sides | readonly (typeof sides)[number][]
     const at = round.indexOf(readings.view.side)
     const side = round[(at + by + round.length) % round.length]
     if (side) act({ kind: 'look', view: { side } })
