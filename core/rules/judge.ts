@@ -48,6 +48,9 @@ export const judge = <R extends Readings, L extends LimitKey>(it: Rule<R, L>, at
   if (notAsked) return { verdict: 'not-applicable', because: notAsked }
   const applies = it.applies(at)
   if (applies !== true) return { verdict: 'not-applicable', because: applies }
+  const noFigure = at.practice.noFigure[it.limit]
+  if (noFigure && !at.practice.limits[it.limit])
+    return { verdict: 'refer', to: noFigure, handOver: namesOf(it.reads), restsOn: [], sum: () => [] }
   if (it.about === 'fixing' && !at.fixing)
     return { verdict: 'unknown', missing: [{ field: 'opening.fixings', part: at.opening.id }], restsOn: [] }
   const read = readAll(it.reads, at)
@@ -56,8 +59,8 @@ export const judge = <R extends Readings, L extends LimitKey>(it: Rule<R, L>, at
   const { known } = read
   const found = weigh(it, known, at.band, at.practice)
   if (!found.compared) {
-    const handOver = [...Object.values(it.reads).map(one => one.name), ...bandWords(at, it.band)]
-    return { verdict: 'refer', to: at.practice.noFigure[it.limit] ?? noRow, handOver, restsOn, sum: () => [] }
+    const handOver = [...namesOf(it.reads), ...bandWords(at, it.band)]
+    return { verdict: 'refer', to: noRow, handOver, restsOn, sum: () => [] }
   }
   const { compared, cite, sum, wanted } = found
   const grounds = { cite, restsOn, sum }
@@ -68,6 +71,8 @@ export const judge = <R extends Readings, L extends LimitKey>(it: Rule<R, L>, at
   if (excuse) return { ...grounds, ...excuse, verdict: 'refer', compared }
   return { ...grounds, verdict: found.verdict, compared, remedies: () => it.remedies(known, wanted, at) }
 }
+
+const namesOf = (reads: Readings): readonly Words[] => Object.values(reads).map(it => it.name)
 
 type ReadAll<R extends Readings> =
   | { readonly missing?: undefined; readonly known: ValuesOf<R>; readonly assumed: readonly FieldAt[] }

@@ -1,7 +1,7 @@
 import { membersAt } from '../../detail'
 import { bandOf } from '../../units'
 import { words } from '../../words'
-import { type Held, membersHeld } from '../readings/fixings'
+import { type Held, isOnBrackets, membersHeld } from '../readings/fixings'
 import { act } from '../remedies/state'
 import { rule } from '../rule'
 
@@ -21,10 +21,13 @@ export const fixingAtMember = rule({
   reads: { held: membersHeld },
   limit: 'fixing-at-member',
   band: [],
-  applies: at =>
-    membersAt(at.opening, at.side).length > 0
-      ? true
-      : words('no mullion or transom ends here', 'hier endet kein Pfosten oder Riegel'),
+  applies: at => {
+    if (membersAt(at.opening, at.side).length === 0)
+      return words('no mullion or transom ends here', 'hier endet kein Pfosten oder Riegel')
+    return isOnBrackets(at)
+      ? words('brackets stand here under what they carry', 'hier stehen Konsolen unter dem, was sie tragen')
+      : true
+  },
   ask: () => [{ given: {} }],
   compare: ({ held }, { from, least_mm, most_mm }) => {
     const [first = 0, ...more] = held.flatMap(it => distancesOf(it, from))

@@ -1,7 +1,7 @@
 import { type FrameBay, neededIn, type SideFixings } from '../../detail'
 import { exactly } from '../../units'
 import { isSome, type Some, words } from '../../words'
-import { burglaryAsked, fixingsOfSide } from '../readings/fixings'
+import { burglaryAsked, fixingsOfSide, isOnBrackets } from '../readings/fixings'
 import { frameMaterial } from '../readings/kinds'
 import { rule } from '../rule'
 import { exampleSide } from './example-side'
@@ -24,8 +24,8 @@ export const fixingCount = rule({
   limit: 'fixing-spacing',
   band: [],
   applies: at =>
-    at.opening.fixings.some(it => it.positions_mm?.[at.side])
-      ? words('axes are stated here instead of a count', 'hier sind Achsen statt einer Anzahl genannt')
+    isOnBrackets(at)
+      ? words('brackets stand here under what they carry', 'hier stehen Konsolen unter dem, was sie tragen')
       : true,
   ask: ({ side, frame, burglary }) => [{ given: { frame, burglary, length_mm: side.length_mm } }],
   compare: ({ side }, { most_mm, least }) => {

@@ -111,6 +111,12 @@ function beneathSide(at: Place): readonly Beneath[] {
   ]
 }
 
+/** Whether a side is held by brackets that are placed under what they carry: no table spreads them. */
+export const isOnBrackets = ({ opening, side }: Place): boolean => {
+  const placedThere = placedAt(opening, side)
+  return placedThere.length > 0 && placedThere.every(it => it.kind === 'bracket' && it.positions_mm?.[side])
+}
+
 /** Outer edge of the frame to its edge at the sash. */
 export const faceOf = ({ frame }: Place): number => profileOf(frame).face_mm
 
