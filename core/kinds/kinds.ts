@@ -20,13 +20,20 @@ export const planeName: Readonly<Record<Plane, Words>> = {
 }
 
 /** Frame materials that move alike. */
-export const frameMaterials = ['pvc-white', 'pvc-coloured', 'aluminium', 'timber'] as const
+export const frameMaterials = [
+  'pvc-white',
+  'pvc-coloured',
+  'aluminium',
+  'timber',
+  'timber-aluminium',
+] as const
 export type FrameMaterial = (typeof frameMaterials)[number]
 export const frameMaterialName: Readonly<Record<FrameMaterial, Words>> = {
   'pvc-white': words('PVC-U, white', 'PVC-U, weiß'),
   'pvc-coloured': words('PVC-U, coloured', 'PVC-U, farbig'),
   aluminium: words('aluminium', 'Aluminium'),
   timber: words('timber', 'Holz'),
+  'timber-aluminium': words('timber under aluminium', 'Holz-Aluminium'),
 }
 
 /** How the reveal receives the frame. */

@@ -140,7 +140,10 @@ export const at: Practice = {
 
 /** 700 mm whatever the frame is made of; on a side of 450 mm clear width one fixing is enough. */
 function austrianSpacings(): readonly Row<'fixing-spacing'>[] {
-  const rows = spacings({ 'pvc-white': 700, 'pvc-coloured': 700, timber: 700, aluminium: 700 }, summary)
+  const rows = spacings(
+    { 'pvc-white': 700, 'pvc-coloured': 700, timber: 700, 'timber-aluminium': 700, aluminium: 700 },
+    summary,
+  )
   const small: Row<'fixing-spacing'> = {
     when: { frame: frameMaterials, burglary: ['no'], length_mm: { upTo: small_mm } },
     then: { most_mm: 700, least: 1 },

@@ -96,7 +96,7 @@ export const de: Practice = {
       },
     ],
     'fixing-spacing': spacings(
-      { 'pvc-white': 700, 'pvc-coloured': 700, timber: 800, aluminium: 800 },
+      { 'pvc-white': 700, 'pvc-coloured': 700, timber: 800, 'timber-aluminium': 800, aluminium: 800 },
       cite('window-installation-guide', 'memory'),
     ),
     'fixing-at-member': [

@@ -16,7 +16,8 @@ export const spacings = (
   ...frameMaterials.map((frame): Row<'fixing-spacing'> => ({
     when: { frame: [frame] },
     then: { most_mm: most_mm[frame], least: 2 },
-    cite: by,
+    // no table names timber under aluminium: that it is held like timber is ours
+    cite: frame === 'timber-aluminium' ? cite('convention', 'ours') : by,
     ifBroken: 'not-met',
   })),
 ]

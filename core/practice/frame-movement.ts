@@ -37,4 +37,12 @@ export const frameMovement: Readonly<Record<FrameMaterial, FrameMovement>> = {
     ),
     cite: cite('trade', 'memory'),
   },
+  'timber-aluminium': {
+    movement_mm_m: 0.5,
+    says: words(
+      'as timber: it carries, the aluminium cover moves on its clips',
+      'wie Holz: es trägt, die Aluminiumschale bewegt sich auf ihren Haltern',
+    ),
+    cite: cite('convention', 'ours'),
+  },
 }

@@ -15,6 +15,8 @@ export const leastJoints = (): readonly Row<'least-joint'>[] => {
     // Aluminium with thermal break; the colour is not asked, so the wider line for dark profiles holds.
     ...lines('aluminium', [10, 15, 20, 25], [10, 15, 15], remembered),
     ...lines('timber', [10, 10, 10, 10], [10, 10, 10], remembered),
+    // No table names it: the timber carries, so the line for timber holds.
+    ...lines('timber-aluminium', [10, 10, 10, 10], [10, 10, 10], cite('convention', 'ours')),
   ]
 }
 

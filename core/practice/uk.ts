@@ -73,7 +73,7 @@ export const uk: Practice = {
       },
     ],
     'fixing-spacing': spacings(
-      { 'pvc-white': 600, 'pvc-coloured': 600, timber: 600, aluminium: 600 },
+      { 'pvc-white': 600, 'pvc-coloured': 600, timber: 600, 'timber-aluminium': 600, aluminium: 600 },
       cite('uk-installation-guides', 'memory'),
     ),
     'fixing-at-member': [
@@ -159,6 +159,8 @@ function gaps(): readonly Row<'perimeter-gap'>[] {
     'pvc-white': [5, 5, 7.5],
     'pvc-coloured': [7.5, 7.5, 11],
     timber: [5, 5, 5],
+    // no table names it: the timber carries
+    'timber-aluminium': [5, 5, 5],
     aluminium: [5, 5, 7.5],
   }
   const upTo_mm = [1500, 3000, 4500]
@@ -168,7 +170,7 @@ function gaps(): readonly Row<'perimeter-gap'>[] {
     cells.map((least, at): Row<'perimeter-gap'> => ({
       when: { frame: [frame], length_mm: { above: upTo_mm[at - 1] ?? 0, upTo: upTo_mm[at] ?? 0 } },
       then: { least_mm: least, most_mm: most_mm[at] ?? 0 },
-      cite: cite('warranty-gaps', 'published'),
+      cite: frame === 'timber-aluminium' ? cite('convention', 'ours') : cite('warranty-gaps', 'published'),
       ifBroken: 'not-met',
     })),
   )

@@ -15,7 +15,7 @@ const timberAluminium90With = (id: string, unit: Unit): Profile => {
   return {
     id,
     name: filled(words('Timber-aluminium 90, {0}', 'Holz-Aluminium 90, {0}'), glazingName(unit)),
-    materials: ['timber'],
+    materials: ['timber-aluminium'],
     depth_mm: 90,
     face_mm: 44,
     innerFace_mm: 12,

@@ -28,6 +28,7 @@ test.each([
   ['pvc-coloured', 2.4],
   ['aluminium', 1.3],
   ['timber', 0.5],
+  ['timber-aluminium', 0.5],
 ] as const)('a metre of %s moves %d mm', (frame, rate_mm_m) => {
   const band = bandAt('head', { frame, height_mm: specified(1000) })
   expect(band.opens_mm).toBeCloseTo(rate_mm_m, 9)

@@ -13,10 +13,12 @@ const leastJoints: readonly [FrameMaterial, RevealForm, readonly (number | undef
   ['pvc-coloured', 'butt', [15, 20, none, none]],
   ['aluminium', 'butt', [10, 15, 20, 25]],
   ['timber', 'butt', [10, 10, 10, 10]],
+  ['timber-aluminium', 'butt', [10, 10, 10, 10]],
   ['pvc-white', 'inner-rebate', [10, 10, 15]],
   ['pvc-coloured', 'inner-rebate', [10, 15, 15]],
   ['aluminium', 'inner-rebate', [10, 15, 15]],
   ['timber', 'inner-rebate', [10, 10, 10]],
+  ['timber-aluminium', 'inner-rebate', [10, 10, 10]],
 ]
 const ends_mm: Partial<Record<RevealForm, readonly number[]>> = {
   butt: [1500, 2500, 3500, 4500],
@@ -51,6 +53,7 @@ const gaps: readonly [FrameMaterial, readonly [number, number, number]][] = [
   ['pvc-white', [5, 5, 7.5]],
   ['pvc-coloured', [7.5, 7.5, 11]],
   ['timber', [5, 5, 5]],
+  ['timber-aluminium', [5, 5, 5]],
   ['aluminium', [5, 5, 7.5]],
 ]
 test.each(gaps)('British gaps for %s', (frame, [small, middle, large]) => {
