@@ -65,10 +65,8 @@ export const overlay = <Label>(
 const firstAlike = <Label>(painted: readonly Painted<Label>[], at: number): number =>
   at < 0 ? at : painted.findIndex(it => it.label === painted[at]?.label)
 
-/** The paths, with the vertices that the tiles beside them have, and their own ends. */
+/** The paths, with the vertices that the tiles beside them have. What ends loose inside a tile is cut off. */
 const pathsAsLaid = (whole: Network, kept: Network): readonly (readonly Point[])[] => {
   const there = new Set([...kept.from, ...kept.to])
-  return whole.paths.map(path =>
-    path.filter((at, i) => i === 0 || i === path.length - 1 || there.has(at)).map(at => pointAt(whole, at)),
-  )
+  return whole.paths.map(path => path.filter(at => there.has(at)).map(at => pointAt(whole, at)))
 }

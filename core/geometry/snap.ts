@@ -91,6 +91,18 @@ const segmentsOf = (
   return all.sort((a, b) => a.minX - b.minX)
 }
 
+/**
+ * Places and edges that pass within this many grid steps of a vertex run through it: two edges along one slope are
+ * rounded apart by a step, and no sliver may come of that.
+ */
+const merging = 2
+
+type Vertices = {
+  readonly add: (x: number, y: number) => void
+  /** as `add`, unless a vertex is near already */
+  readonly addNear: (x: number, y: number) => void
+}
+
 /** Places beyond this many grid steps would make products inexact. */
 const reach = 2 ** 25
 
@@ -98,24 +110,32 @@ const vertexList = () => {
   const known = new Map<number, number>()
   const xs: number[] = []
   const ys: number[] = []
+  const keyOf = (x: number, y: number): number => (x + reach) * 2 * reach + (y + reach)
+  const add = (x: number, y: number): void => {
+    if (!(Math.abs(x) < reach && Math.abs(y) < reach))
+      throw new Error(`a vertex at ${x}, ${y} lies beyond the grid`)
+    const key = keyOf(x, y)
+    if (known.has(key)) return
+    known.set(key, xs.length)
+    xs.push(x)
+    ys.push(y)
+  }
+  const isNear = (x: number, y: number): boolean => {
+    for (let dx = -merging; dx <= merging; dx++) {
+      for (let dy = -merging; dy <= merging; dy++) if (known.has(keyOf(x + dx, y + dy))) return true
+    }
+    return false
+  }
   return {
-    add: (x: number, y: number): void => {
-      if (!(Math.abs(x) < reach && Math.abs(y) < reach))
-        throw new Error(`a vertex at ${x}, ${y} lies beyond the grid`)
-      const key = (x + reach) * 2 * reach + (y + reach)
-      if (known.has(key)) return
-      known.set(key, xs.length)
-      xs.push(x)
-      ys.push(y)
+    add,
+    addNear: (x: number, y: number): void => {
+      if (!isNear(x, y)) add(x, y)
     },
     done: () => ({ x: Float64Array.from(xs), y: Float64Array.from(ys) }),
   }
 }
 
-const addCrossings = (
-  segments: readonly Segment[],
-  vertices: { add: (x: number, y: number) => void },
-): void => {
+const addCrossings = (segments: readonly Segment[], vertices: Vertices): void => {
   for (let i = 0; i < segments.length; i++) {
     const a = segments[i]!
     for (let j = i + 1; j < segments.length; j++) {
@@ -128,7 +148,7 @@ const addCrossings = (
 }
 
 /** Adds the place where two segments cross in their insides. Touching ends are vertices already. */
-const crossing = (a: Segment, b: Segment, vertices: { add: (x: number, y: number) => void }): void => {
+const crossing = (a: Segment, b: Segment, vertices: Vertices): void => {
   const ux = a.bx - a.ax
   const uy = a.by - a.ay
   const vx = b.bx - b.ax
@@ -140,7 +160,7 @@ const crossing = (a: Segment, b: Segment, vertices: { add: (x: number, y: number
   const s = (wx * vy - wy * vx) / turn
   const t = (wx * uy - wy * ux) / turn
   if (s <= 0 || s >= 1 || t <= 0 || t >= 1) return
-  vertices.add(Math.round(a.ax + s * ux), Math.round(a.ay + s * uy))
+  vertices.addNear(Math.round(a.ax + s * ux), Math.round(a.ay + s * uy))
 }
 
 /** The vertices that a segment is led through, in its direction. */
@@ -154,14 +174,18 @@ const through = (
   const { ax, ay } = segment
   const dx = segment.bx - ax
   const dy = segment.by - ay
-  const near = (Math.abs(dx) + Math.abs(dy)) / 2
+  const near = merging * (Math.abs(dx) + Math.abs(dy))
   const length2 = dx * dx + dy * dy
   const hits: { at: number; along: number }[] = []
-  for (let i = firstFrom(sortedX, segment.minX); i < byX.length && sortedX[i]! <= segment.maxX; i++) {
+  for (
+    let i = firstFrom(sortedX, segment.minX - merging);
+    i < byX.length && sortedX[i]! <= segment.maxX + merging;
+    i++
+  ) {
     const at = byX[i]!
     const px = x[at]! - ax
     const py = y[at]! - ay
-    if (y[at]! < segment.minY || y[at]! > segment.maxY) continue
+    if (y[at]! < segment.minY - merging || y[at]! > segment.maxY + merging) continue
     if (Math.abs(dx * py - dy * px) > near) continue
     const along = dx * px + dy * py
     if (along >= 0 && along <= length2) hits.push({ at, along })

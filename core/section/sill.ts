@@ -68,11 +68,13 @@ const bedParts = (at: Layout, sill: Sill, sheet: Sheet): readonly PaintedPart[] 
   const bodies = before.filter(it => it !== skin)
   const inner = bodies.at(-1)
   const upTo = (from: number, to: number): Outline => {
-    const outline: Outline = [[0, from], [Math.max(0, sheet.under(from)), from], [Math.max(0, sheet.under(to)), to], [0, to]] // prettier-ignore
+    // They reach into the sheet that is laid over them: two edges along one slope would part by a step of the grid.
+    const top = (y_mm: number) => Math.max(0, sheet.under(y_mm) + sill.thickness_mm.value / 2)
+    const outline: Outline = [[0, from], [top(from), from], [top(to), to], [0, to]] // prettier-ignore
     return isCounterClockwise(outline) ? outline : reversed(outline)
   }
   const layers = before.map(({ layer, from_mm, to_mm }) => {
-    const to = layer === inner?.layer ? Math.max(to_mm, at.position_mm) : Math.min(to_mm, at.position_mm)
+    const to = layer === inner?.layer ? at.position_mm : Math.min(to_mm, at.position_mm)
     return to > from_mm ? [coat(layer.id, 'body', layerFill(layer.material), 'wall', upTo(from_mm, to))] : []
   })
   const from = skin?.to_mm ?? at.depths.outer_mm
