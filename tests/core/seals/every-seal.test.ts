@@ -108,6 +108,18 @@ describe.each(freshOnes)('a fresh %s in the %s plane', (_, plane, seal) => {
     }
   })
 
+  test('has grips that go as far as their value', () => {
+    const at = bay(14)
+    kind.grips(seal, at).forEach((grip, i) => {
+      const key = kind.values.find(it => it.id === grip.field)?.key ?? ''
+      const now = seal[key]
+      const value = typeof now === 'object' && typeof now.value === 'number' ? now.value : Number.NaN
+      const moved = kind.grips({ ...seal, [key]: specified(value - 1) }, at)[i]
+      const by = [(moved?.at[0] ?? 0) - grip.at[0], (moved?.at[1] ?? 0) - grip.at[1]] as const
+      expect(by[0] * grip.along[0] + by[1] * grip.along[1], grip.field).toBeCloseTo(-1)
+    })
+  })
+
   test('needs something of a metre of joint, in proportion to its length', () => {
     const one = kind.needs(seal, bay(14), 1000)
     const two = kind.needs(seal, bay(14), 2000)
