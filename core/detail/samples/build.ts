@@ -1,12 +1,14 @@
 import type { Id } from '../../geometry'
-import type { Side } from '../../kinds'
+import { type Side, sides as sideNames } from '../../kinds'
 import { practice } from '../../practice'
 import type { AnySeal } from '../../seals'
 import { specified, type Stated } from '../../units'
 import type { Some } from '../../words'
 import { withMaterials } from '../edits/materials'
-import type { Fixing } from '../fixing'
+import type { Asked } from '../asked'
+import type { Block, Fixing, Mullion } from '../fixing'
 import type { Sill } from '../sill'
+import type { Survey } from '../survey'
 import type { FormatTag, Frame, Joint, Opening, Project, Zone } from '../model'
 import { type WallPlan, wallFrom } from '../starters/wall-plan'
 
@@ -23,15 +25,28 @@ export type Plan = {
     readonly height_mm: number
     readonly position_mm: number
   }
-  readonly joint: {
-    readonly name: string
-    readonly planned_mm: Stated<number>
-    readonly tolerance_mm: Stated<number>
-  }
+  readonly joint: JointPlan
   /** outside to inside; ids are given here */
   readonly seals: readonly Seal[]
+  /** sides with a joint of their own; the others share the first */
+  readonly others?: { readonly [K in Side]?: { readonly joint: JointPlan; readonly seals: readonly Seal[] } }
   readonly fixing?: Omit<Fixing, 'id' | 'kind'>
+  readonly fixings?: readonly Omit<Fixing, 'id'>[]
+  readonly blocks?: readonly Omit<Block, 'id'>[]
+  /** where mullions and transoms stand, and their face */
+  readonly mullions?: readonly (readonly [at_mm: number, face_mm: number])[]
+  readonly transoms?: readonly (readonly [at_mm: number, face_mm: number])[]
   readonly sill?: Omit<Sill, 'id'>
+  /** the sill is there already and must stay */
+  readonly sillStays?: true
+  readonly survey?: Survey
+  readonly asked?: Asked
+}
+
+type JointPlan = {
+  readonly name: string
+  readonly planned_mm: Stated<number>
+  readonly tolerance_mm: Stated<number>
 }
 
 /** A seal before it has an id. */
@@ -45,35 +60,61 @@ export const built = (plan: Plan): Project => {
   const id = (kind: string): Id => `${kind}-${next++}`
   const wall = wallFrom(plan.wall, id)
   const frame: Frame = { id: id('frame'), ...plan.frame }
-  const joint: Joint = {
+  const jointFrom = (it: JointPlan, seals: readonly Seal[]): Joint => ({
     id: id('joint'),
-    ...plan.joint,
-    seals: plan.seals.map(seal => {
+    ...it,
+    seals: seals.map(seal => {
       const { kind, ...rest } = seal
       return { kind, id: id('seal'), ...rest } satisfies AnySeal
     }),
+  })
+  const joint = jointFrom(plan.joint, plan.seals)
+  const others: { [K in Side]?: Joint } = {}
+  for (const side of sideNames) {
+    const other = plan.others?.[side]
+    if (other) others[side] = jointFrom(other.joint, other.seals)
   }
-  const side = (length_mm: number): Some<Zone> => [{ id: id('zone'), joint: joint.id, to_mm: length_mm }]
+  const zonesOf = (side: Side, length_mm: number): Some<Zone> => [
+    { id: id('zone'), joint: (others[side] ?? joint).id, to_mm: length_mm },
+  ]
+  const members = (of: Plan['mullions']): readonly Mullion[] =>
+    (of ?? []).map(([at_mm, face_mm]) => ({
+      id: id('member'),
+      at_mm: specified(at_mm),
+      face_mm: specified(face_mm),
+    }))
   const { width_mm, height_mm } = plan.opening
   const sides: Record<Side, Some<Zone>> = {
-    head: side(width_mm),
-    left: side(height_mm),
-    right: side(height_mm),
-    sill: side(width_mm),
+    head: zonesOf('head', width_mm),
+    left: zonesOf('left', height_mm),
+    right: zonesOf('right', height_mm),
+    sill: zonesOf('sill', width_mm),
   }
+  const openingId = id('opening')
+  const mullions = members(plan.mullions)
+  const transoms = members(plan.transoms)
+  const fixings = [
+    ...(plan.fixing ? [{ kind: 'frame-screw' as const, ...plan.fixing }] : []),
+    ...(plan.fixings ?? []),
+  ].map(it => ({ id: id('fixing'), ...it }))
+  const sill: Sill | undefined = plan.sill && { id: id('sill'), ...plan.sill }
+  const blocks = (plan.blocks ?? []).map(it => ({ id: id('block'), ...it }))
   const opening: Opening = {
-    id: id('opening'),
+    id: openingId,
     name: plan.opening.name,
     wall: wall.id,
     frame: frame.id,
     width_mm: specified(width_mm),
     height_mm: specified(height_mm),
     position_mm: specified(plan.opening.position_mm),
-    mullions: [],
-    fixings: plan.fixing ? [{ id: id('fixing'), kind: 'frame-screw', ...plan.fixing }] : [],
-    blocks: [],
-    ...(plan.sill ? { sill: { id: id('sill'), ...plan.sill } } : {}),
-    stays: [],
+    ...(plan.survey ? { survey: plan.survey } : {}),
+    mullions,
+    ...(plan.transoms ? { transoms } : {}),
+    fixings,
+    blocks,
+    ...(sill ? { sill } : {}),
+    ...(plan.asked ? { asked: plan.asked } : {}),
+    stays: sill && plan.sillStays ? [sill.id] : [],
     sides,
   }
   return withMaterials({
@@ -84,7 +125,7 @@ export const built = (plan: Plan): Project => {
     materials: {},
     walls: { [wall.id]: wall },
     frames: { [frame.id]: frame },
-    joints: { [joint.id]: joint },
+    joints: Object.fromEntries([joint, ...Object.values(others)].map(it => [it.id, it])),
     openings: { [opening.id]: opening },
   })
 }

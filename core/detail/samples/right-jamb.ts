@@ -1,6 +1,7 @@
 import { assumed, specified } from '../../units'
 import type { Project } from '../model'
 import { built } from './build'
+import { counts, distancesAt, supportsAt } from './blocks'
 import { title } from './title'
 import { insulatedMasonry } from '../starters/walls'
 
@@ -20,6 +21,7 @@ export const rightJamb: Project = built({
       most_mm: specified(18),
       width_mm: specified(20),
       sd_m: specified(0.4),
+      class: specified('BG2'),
     },
     { kind: 'foam', plane: 'middle' },
     {
@@ -42,5 +44,17 @@ export const rightJamb: Project = built({
     secondPlane: specified('tray'),
     board: { material: 'softwood', thickness_mm: specified(20), overhang_mm: specified(30) },
   },
-  fixing: { diameter_mm: specified(7.5), embedment_mm: specified(60), axis_mm: specified(45) },
+  fixing: {
+    diameter_mm: specified(7.5),
+    embedment_mm: specified(60),
+    axis_mm: specified(45),
+    corner_mm: specified(130),
+    counts: counts(3, 3, 3),
+  },
+  blocks: [...supportsAt(100, 150, 1080), ...distancesAt(1480)],
+  asked: {
+    exposure: specified('covered'),
+    guarding: specified('no'),
+    baseKnown: specified('yes'),
+  },
 })

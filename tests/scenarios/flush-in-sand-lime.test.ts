@@ -1,0 +1,43 @@
+import { breaksOnly, holds } from './hold'
+
+// White PVC-U, 2100 × 1350 with a mullion of 70, flush with 175 mm sand-lime brick, in Germany. Worked by hand:
+// jambs 12–14 ∓ 0.5 × 1.6 × 2.1 = 1.68; head 13–15 ∓ 1.6 × 1.35 = 2.16; screws 0 + 40 from the arris.
+holds('flush-in-sand-lime', [
+  ['planes-filled', 'all sides', 'met'],
+  ['vapour-order', 'jambs', 'met', 50],
+  ['least-joint', 'jambs', 'not-applicable'],
+  ['tape-range', 'jambs', 'met', 10, 18],
+  ['tape-range', 'head', 'met', 10.84, 2.16],
+  ['tape-range', 'sill', 'met'],
+  ['tape-class', 'all sides', 'met'],
+  ['tape-flanks', 'jambs', 'met'],
+  ['membrane-on-frame', 'all sides', 'met', 15],
+  ['membrane-on-wall', 'all sides', 'met', 40],
+  ['membrane-slack', 'jambs', 'met', 8, 1.68],
+  ['membrane-on-reveal', 'jambs', 'met', 49, 99, 49.5],
+  ['fixing-corner', 'whole', 'met', 140],
+  ['fixing-spacing', 'jambs', 'met', 465],
+  ['fixing-spacing', 'head', 'met', 665],
+  ['fixing-spacing', 'sill', 'met', 665],
+  ['fixing-count', 'jambs', 'met', 3],
+  ['fixing-count', 'head', 'met', 2],
+  ['fixing-count', 'sill', 'met', 2],
+  ['fixing-at-member', 'head', 'met', 140],
+  ['fixing-at-member', 'sill', 'met', 140],
+  ['embedment', 'whole', 'met', 60],
+  ['edge-distance', 'whole', 'not-met', 40, 50],
+  ['steel-core', 'whole', 'met', 1.5],
+  ['drilling', 'whole', 'not-applicable'],
+  ['support-blocks', 'whole', 'met'],
+  ['distance-blocks', 'whole', 'met'],
+  ['cover', 'jambs', 'met', 35, 30],
+  ['visible-face', 'jambs', 'met', 35, 20],
+  ['sill-fall', 'whole', 'not-met', 3, 5],
+  ['sill-overhang', 'whole', 'advice', 25, 30],
+  ['sill-end-dam', 'whole', 'met', 20],
+  ['sill-end-gap', 'whole', 'met', 5, 1.76],
+  ['sill-length', 'whole', 'met', 2100, 3000],
+  ['second-plane', 'whole', 'advice'],
+  ['guarding', 'whole', 'not-applicable'],
+])
+breaksOnly('flush-in-sand-lime', ['edge-distance', 'sill-fall'])

@@ -1,0 +1,28 @@
+import { breaksOnly, holds } from './hold'
+
+// Timber 68 × 70, 1200 × 2100, 123 mm behind a brick nib that laps by 55, in Germany; the stone sill is protected.
+// Joint 12–13: cover 42–43, 27–28 mm of the face left. Jamb: (2100 − 2 × 200) ÷ 2 = 850. Axis 123 + 34 from outside.
+holds('protected-sill', [
+  ['planes-filled', 'jambs and head', 'met'],
+  ['tape-class', 'jambs and head', 'met'],
+  ['vapour-order', 'jambs', 'met', 9.6],
+  ['least-joint', 'jambs', 'met', 12, 10],
+  ['joint-for-movement', 'jambs', 'met', 12, 3],
+  ['sealant-depth', 'jambs and head', 'met', 6],
+  ['backing-rod', 'jambs and head', 'met', 115.4],
+  ['bonded-faces', 'jambs and head', 'met', 2],
+  ['fixing-corner', 'whole', 'met', 130],
+  ['fixing-spacing', 'jambs', 'not-met', 850, 800],
+  ['fixing-count', 'jambs', 'not-met', 3, 4],
+  ['embedment', 'whole', 'refer', 55],
+  ['edge-distance', 'whole', 'refer', 223],
+  ['support-blocks', 'whole', 'unknown'],
+  ['cover', 'jambs', 'met', 42, 30],
+  ['visible-face', 'jambs', 'advice', 27],
+  ['sill-fall', 'whole', 'refer', 4, 5],
+  ['sill-overhang', 'whole', 'met', 40],
+  ['second-plane', 'whole', 'advice'],
+])
+// The tape stands in the rebate gap, 4 to 13 mm and not met there; the model holds one joint a side. Nothing is known
+// of the seals at the sill, which the model takes for none.
+breaksOnly('protected-sill', ['planes-filled', 'tape-range', 'fixing-spacing', 'fixing-count'])
