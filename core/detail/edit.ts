@@ -3,6 +3,7 @@ import type { Id } from '../geometry'
 import type { Plane, Side } from '../kinds'
 import type { Result, Stated } from '../units'
 import type { FieldAt } from './field'
+import type { IssueState, Revision } from './issue'
 import type { Project } from './model'
 
 /** Every change of a project, as data. A plain value goes through `state`; the others change structure. */
@@ -34,6 +35,8 @@ export interface Edits {
     readonly at_mm: number
     readonly offset_mm?: number
   }
+  /** puts the sheets to a state; with a revision, that line is added to the table and, where issued, keeps the digest */
+  issue: { readonly status: IssueState; readonly revision?: Omit<Revision, 'digest'> }
   'choose-practice': { readonly practice: string }
   'choose-profile': { readonly frame: Id; readonly profile: string }
   'choose-wall': { readonly opening: Id; readonly wall: Id }

@@ -5,6 +5,7 @@ import type { AnySeal } from '../seals'
 import type { Stated } from '../units'
 import type { Asked } from './asked'
 import type { Block, Fixing, Mullion } from './fixing'
+import type { IssueState, Revision } from './issue'
 import type { Sill } from './sill'
 import type { Survey } from './survey'
 import type { Some } from '../words'
@@ -53,9 +54,9 @@ export type Frame = {
   readonly material: FrameMaterial
   /** change of length in one direction from the installed length; absent: the trade value of the material */
   readonly movement_mm_m?: Stated<number>
-}
   /** thickness of the steel core that a screw meets; absent: that of the profile, where it has one */
   readonly steel_mm?: Stated<number>
+}
 
 /** A type of joint, shared by any number of openings: how wide it is meant to be, and its seals from outside to inside. */
 export type Joint = {
@@ -87,9 +88,9 @@ export type Opening = {
   readonly raised_mm?: Stated<number>
   readonly survey?: Survey
   readonly mullions: readonly Mullion[]
-  readonly fixings: readonly Fixing[]
   /** members across, from the lower end of the frame: they divide the jambs as mullions divide head and sill */
   readonly transoms?: readonly Mullion[]
+  readonly fixings: readonly Fixing[]
   readonly blocks: readonly Block[]
   readonly sill?: Sill
   readonly asked?: Asked
@@ -115,6 +116,11 @@ export type Project = {
     readonly place: string
     readonly number: string
     readonly note: string
+    readonly approver?: string
+    /** absent: a draft */
+    readonly status?: IssueState
+    /** oldest first */
+    readonly revisions?: readonly Revision[]
   }
   readonly practice: { readonly id: string; readonly edition: string; readonly own: readonly OwnRow[] }
   /** the number that the next part gets */

@@ -7,6 +7,7 @@ import { sourceIds, trusts } from '../../sources'
 import { stated } from '../../units'
 import { exposures } from '../asked'
 import { fixingKinds } from '../fixing'
+import { issueStates } from '../issue'
 import type { Project } from '../model'
 import { secondPlanes } from '../sill'
 import { diagonals, heightPlaces, widthPlaces } from '../survey'
@@ -30,9 +31,9 @@ const material: z.ZodType<Material> = z.strictObject({
   hatch: z.string().max(longest.id),
   lambda_W_mK: finite.positive(),
   mu: z.strictObject({ dry: finite.min(1), wet: finite.min(1) }).exactOptional(),
-  emissivity: finite.min(0).max(1),
   base: z.enum(anchorBases).exactOptional(),
   firm: z.literal(true).exactOptional(),
+  emissivity: finite.min(0).max(1),
   cite: z.strictObject({ source: z.enum(sourceIds), clause: name.exactOptional(), trust: z.enum(trusts) }),
 })
 
@@ -65,8 +66,8 @@ const frame = z.strictObject({
   profile: id,
   material: z.enum(frameMaterials),
   movement_mm_m: stated(finite.min(0)).exactOptional(),
-})
   steel_mm: stated(finite.min(0)).exactOptional(),
+})
 
 /** A seal by its own kind's schema; of an unknown kind it is refused by name. */
 const seal: z.ZodType<AnySeal> = z
@@ -121,11 +122,11 @@ const fixing = z.strictObject({
   axis_mm: length_mm,
   corner_mm: length_mm.exactOptional(),
   counts: z.strictObject(optionals(sides, count)).exactOptional(),
-  drilling: stated(z.enum(['rotary', 'hammer'])).exactOptional(),
   positions_mm: z.strictObject(optionals(sides, z.array(finite).max(longest.zones))).exactOptional(),
+  drilling: stated(z.enum(['rotary', 'hammer'])).exactOptional(),
   resistance_N: stated(finite.positive()).exactOptional(),
-})
   lever_mm: length_mm.exactOptional(),
+})
 
 const block = z.strictObject({
   id,
@@ -144,9 +145,9 @@ const sill = z.strictObject({
   upstand_mm: stated(finite.min(0)),
   endDam_mm: stated(finite.min(0)).exactOptional(),
   endGap_mm: stated(finite.min(0)).exactOptional(),
-  secondPlane: stated(z.enum(secondPlanes)).exactOptional(),
   length_mm: length_mm.exactOptional(),
   throat_mm: stated(finite.min(0)).exactOptional(),
+  secondPlane: stated(z.enum(secondPlanes)).exactOptional(),
   board: z
     .strictObject({ material: id, thickness_mm: length_mm, overhang_mm: stated(finite.min(0)) })
     .exactOptional(),
@@ -155,17 +156,17 @@ const sill = z.strictObject({
 const asked = z.strictObject({
   exposure: stated(z.enum(exposures)).exactOptional(),
   guarding: yesNo.exactOptional(),
-  burglary: yesNo.exactOptional(),
   guardProof: yesNo.exactOptional(),
+  burglary: yesNo.exactOptional(),
   mass_kg: stated(finite.positive()).exactOptional(),
   sillHeight_mm: stated(finite).exactOptional(),
   fall_mm: stated(finite.min(0)).exactOptional(),
   baseKnown: yesNo.exactOptional(),
 })
 
-const opening = z.strictObject({
 const member = z.strictObject({ id, at_mm: length_mm, face_mm: length_mm })
 
+const opening = z.strictObject({
   id,
   name,
   wall: id,
@@ -186,6 +187,13 @@ const member = z.strictObject({ id, at_mm: length_mm, face_mm: length_mm })
   sides: z.strictObject({ head: zones, left: zones, right: zones, sill: zones }),
 })
 
+const revision = z.strictObject({
+  index: z.string().min(1).max(longest.id),
+  date: z.iso.date(),
+  note: name,
+  digest: z.string().max(longest.name).exactOptional(),
+})
+
 /** The project as a file holds it. Keys are written in this order; anything else in a file is refused. */
 export const projectSchema: z.ZodType<Project> = z.strictObject({
   format: z.strictObject({
@@ -200,6 +208,9 @@ export const projectSchema: z.ZodType<Project> = z.strictObject({
     place: name,
     number: name,
     note: z.string().max(longest.note),
+    approver: name.exactOptional(),
+    status: z.enum(issueStates).exactOptional(),
+    revisions: z.array(revision).max(longest.entries).exactOptional(),
   }),
   practice: z.strictObject({ id, edition: name, own: z.array(ownRow).max(longest.layers) }),
   next: z.int().min(1),
