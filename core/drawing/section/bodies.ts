@@ -49,7 +49,8 @@ const outlineOf = (
   window: Window,
   scale: number,
 ): readonly ViewMark[] => {
-  const thickness_mm = Math.min(...piece.regions.map(thicknessOf_mm)) * scale
+  // what is cut into slivers is as thick as its thickest part
+  const thickness_mm = Math.max(...piece.regions.map(thicknessOf_mm)) * scale
   if (thickness_mm < solidBelow_mm) return []
   const heavy = (part?.role === 'layer' || part?.role === 'frame') && thickness_mm >= lightBelow_mm
   return edgesOf(piece).flatMap(line =>

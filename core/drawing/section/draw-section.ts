@@ -5,6 +5,7 @@ import type { Column, Layout, Slots } from '../labels/lay-out'
 import type { View, ViewMark } from '../mark'
 import { placeView, sizeOnPaper_mm } from '../place-view'
 import { drawChains } from '../sizes/chain'
+import type { LengthUnit } from '../sizes/lengths'
 import { cutBodies } from './bodies'
 import { breakLines } from './break-lines'
 import { extentOf } from './pieces'
@@ -22,6 +23,8 @@ export type SectionLook = {
   readonly window: Window
   readonly scale: number
   readonly language: Language
+  /** what lengths are written in; absent: millimetres */
+  readonly unit?: LengthUnit
   readonly at: View['at']
   readonly turn_deg: View['turn_deg']
   readonly mirrored: boolean
@@ -99,7 +102,12 @@ const sizesOf = (
   look: SectionLook,
   parts: ReadonlyMap<Id, ListedPart>,
 ): readonly ViewMark[] => {
-  const on = { placement: placeView(look), scale: look.scale, language: look.language }
+  const on = {
+    placement: placeView(look),
+    scale: look.scale,
+    language: look.language,
+    unit: look.unit ?? 'mm',
+  }
   const [low] = look.window
   return [
     ...drawChains(chainsAcross(section, parts, look.sizes), { axis: 0, edge_mm: low[1], outwards: -1 }, on),

@@ -12,9 +12,9 @@ import type { Id } from '../../geometry'
 import type { Side } from '../../kinds'
 import { jointBand } from '../../movement'
 import type { Section } from '../../section'
-import { writeNumber } from '../../units'
 import type { Language } from '../../words'
 import type { View } from '../mark'
+import { bandWords, type LengthUnit, noteIn } from '../sizes/lengths'
 import type { Window } from './clip'
 import type { SectionLook } from './draw-section'
 import { listedParts } from './listed-parts'
@@ -40,23 +40,25 @@ export const zoneLook = (
   project: Project,
   place: ZonePlace,
   language: Language,
-): Pick<SectionLook, 'parts' | 'hatchOf' | 'sizes' | 'language'> => ({
-  parts: listedParts(project, place),
+  unit: LengthUnit = 'mm',
+): Pick<SectionLook, 'parts' | 'hatchOf' | 'sizes' | 'language' | 'unit'> => ({
+  unit,
+  parts: listedParts(project, place).map(it => ({ ...it, note: noteIn(it.note, unit) })),
   hatchOf: id => {
     const found = materialOf(project, id)
     if (found === undefined) throw new Error(`no material has the id ${id}`)
     return found.hatch
   },
-  sizes: sizesAt(project, place, language),
+  sizes: sizesAt(project, place, language, unit),
   language,
 })
 
-const sizesAt = (project: Project, place: ZonePlace, language: Language): Sizes => {
+const sizesAt = (project: Project, place: ZonePlace, language: Language, unit: LengthUnit): Sizes => {
   const joint = jointOf(project, place.zone)
   const band = jointBand(project, place.opening, place.side, place.zone.id)
   return {
     joint: {
-      words: bandWords(band.planned_mm, band.still_mm, language),
+      words: bandWords(band.planned_mm, band.still_mm, language, unit),
       field: { field: 'joint.planned', part: joint.id },
     },
     cover: { field: 'reveal.cover', part: wallOf(project, place.opening).id },
@@ -64,21 +66,6 @@ const sizesAt = (project: Project, place: ZonePlace, language: Language): Sizes 
     thickness: part => ({ field: 'layer.thickness', part }),
   }
 }
-
-/** A size with its range: `12 ±3` where both sides are alike, else `10…15`; a bare number only where nothing may vary. */
-export const bandWords = (
-  planned_mm: number,
-  band: { readonly min: number; readonly max: number },
-  language: Language,
-): string => {
-  const [below, above] = [planned_mm - band.min, band.max - planned_mm]
-  if (Math.abs(below - above) > 0.05)
-    return `${writeNumber(round(band.min), language)}…${writeNumber(round(band.max), language)}`
-  if (above < 0.05) return writeNumber(round(planned_mm), language)
-  return `${writeNumber(round(planned_mm), language)} ±${writeNumber(round(above), language)}`
-}
-
-const round = (value_mm: number): number => Math.round(value_mm * 10) / 10
 
 /** How much wall is shown beyond the screw or the reveal, and how much glass beyond the sash. Ours. */
 const wallShown_mm = 60

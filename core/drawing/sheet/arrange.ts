@@ -1,5 +1,5 @@
 import type { Point } from '../../geometry'
-import { a3, a4 } from './paper'
+import { a3, a4, type Paper } from './paper'
 import {
   acrossOf,
   type Arrangement,
@@ -28,28 +28,41 @@ const attempts: readonly Attempt[] = [
   { paper: a4, scale: 0.1, notes: 'below' },
 ]
 
-/** Further sheets that are tried only where their scale is asked for. */
+/** Further sheets that are tried only where their scale or their paper is asked for. */
 const onlyAsked: readonly Attempt[] = [
+  { paper: a4, scale: 0.2, notes: 'column' },
   { paper: a3, scale: 1, notes: 'below' },
   { paper: a3, scale: 1, notes: 'column' },
   { paper: a3, scale: 0.1, notes: 'below' },
 ]
 
+/** A scale and a paper that were asked for; absent: the first that fits. */
+export type Asked = { readonly scale?: number; readonly paper?: Paper['name'] }
+
 /**
  * The first sheet and scale that everything fits on, among those of a scale where one is asked for; a wall too large
  * for all of them gets the last.
  */
-export const arrange = (wanted: Wanted, scale?: number): Arrangement => {
-  const tried = scale === undefined ? attempts : [...attempts, ...onlyAsked].filter(it => it.scale === scale)
+export const arrange = (wanted: Wanted, asked: Asked): Arrangement => {
+  const tried = triedFor(asked)
   const all = (tried.length === 0 ? attempts : tried).map(it => arrangedOn(it, wanted))
   const fitting = all.find(it => it.fits) ?? all[all.length - 1]
   if (fitting === undefined) throw new Error('no sheet to choose from')
   return fitting.arrangement
 }
 
+const triedFor = ({ scale, paper }: Asked): readonly Attempt[] =>
+  scale === undefined && paper === undefined
+    ? attempts
+    : [...attempts, ...onlyAsked].filter(
+        it => (scale ?? it.scale) === it.scale && (paper ?? it.paper.name) === it.paper.name,
+      )
+
 /** The scales at which everything fits on some sheet, the largest first. */
-export const fittingScales = (wanted: Wanted): readonly number[] => {
-  const fitting = [...attempts, ...onlyAsked].filter(it => arrangedOn(it, wanted).fits)
+export const fittingScales = (wanted: Wanted, paper?: Paper['name']): readonly number[] => {
+  const fitting = [...attempts, ...onlyAsked].filter(
+    it => (paper === undefined || it.paper.name === paper) && arrangedOn(it, wanted).fits,
+  )
   return [...new Set(fitting.map(it => it.scale))].toSorted((a, b) => b - a)
 }
 
@@ -65,11 +78,14 @@ const arrangedOn = (
   const margin = margins(wanted)
   const [[x0], [, y1]] = paper.frame
   const tall = y1 - below.foot - heading_mm - margin.top - margin.bottom - height
-  const viewAt: Point = [across.viewX, below.foot + margin.bottom + Math.max(0, tall) * lift]
+  const viewAt: Point = [
+    across.viewX,
+    below.foot + margin.bottom + Math.max(0, Math.min(tall * lift, tall - above_mm)),
+  ]
   const columns = columnsOf(attempt, wanted, across, {
     viewAt,
     foot: below.foot,
-    notes_mm: noteColumn ? below.notes_mm + 6 : 0,
+    notes_mm: noteColumn ? below.notes_mm + onFoot_mm + 6 : 0,
   })
   const pitch_mm = wanted.labelPitch_mm(across.words)
   const room = columns.reduce(
@@ -85,12 +101,21 @@ const arrangedOn = (
       columns,
       legend: { at: [below.x, below.top], width_mm: below.width_mm },
       notes: noteColumn
-        ? { at: [noteColumn.x, viewAt[1] + below.notes_mm + 1], width_mm: noteColumn.width_mm, beside: true }
+        ? {
+            at: [noteColumn.x, below.foot + below.notes_mm + onFoot_mm],
+            width_mm: noteColumn.width_mm,
+            beside: true,
+          }
         : { at: [below.x, below.top - below.legend_mm - gap_mm], width_mm: below.width_mm, beside: false },
       headingAt: [x0 + pad_mm + 1, y1 - 8],
     },
   }
 }
 
+/** Notes in the column of labels stand on the line over the legend. */
+const onFoot_mm = 2
+
 /** A view stands a little below the middle of its room, clear of the heading. Ours. */
 const lift = 0.4
+/** Words of a narrow first layer stand beyond the end of its chain, below the heading. Ours. */
+const above_mm = 8

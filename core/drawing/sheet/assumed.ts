@@ -9,11 +9,12 @@ import {
   type ZonePlace,
 } from '../../detail'
 import type { Id } from '../../geometry'
-import { inWords, writeQuantity } from '../../units'
+import { inWords, noBreak, writeQuantity } from '../../units'
 import { filled, type Words, words } from '../../words'
+import { lengthSign, type LengthUnit, writeLength } from '../sizes/lengths'
 
 /** Every value at a zone that rests on an assumption, with its number, in the order of the parts. */
-export const assumedAt = (project: Project, place: ZonePlace): readonly Words[] => {
+export const assumedAt = (project: Project, place: ZonePlace, unit: LengthUnit = 'mm'): readonly Words[] => {
   const opening = openingOf(project, place.opening)
   const wall = wallOf(project, place.opening)
   const joint = jointOf(project, place.zone)
@@ -30,7 +31,10 @@ export const assumedAt = (project: Project, place: ZonePlace): readonly Words[] 
     fieldsOf(project, part).flatMap(field => {
       const value = known(project, { field: field.id, part })
       if (value?.basis !== 'assumed') return []
-      const amount = inWords(language => writeQuantity(value.value, field.unit, language))
+      const amount =
+        field.unit === 'mm'
+          ? inWords(language => `${writeLength(value.value, unit, language)}${noBreak}${lengthSign[unit]}`)
+          : inWords(language => writeQuantity(value.value, field.unit, language))
       return [filled(words('{0}: {1}', '{0}: {1}'), field.name, amount)]
     }),
   )

@@ -2,15 +2,17 @@ import { materialOf, openingOf, type Project, type ZonePlace } from '../../detai
 import type { Id } from '../../geometry'
 import type { Section } from '../../section'
 import { filled, type Language, words } from '../../words'
+import { check, type Report } from '../../rules'
 import type { Drawing, Palette } from '../mark'
 import { drawSection } from '../section/draw-section'
 import type { ListedPart } from '../section/listed-part'
 import { chainsAcross, chainsThrough } from '../section/section-sizes'
 import { standOf, usualWindow, zoneLook } from '../section/zone-view'
+import type { LengthUnit } from '../sizes/lengths'
 import { arrange, fittingScales } from './arrange'
 import type { Wanted } from './room'
 import { checkRuler, sheetFrame } from './frame'
-import { heading, headingOf, titleBlockMark } from './headings'
+import { blockHeight_mm, blockMarks, heading, headingOf, titleOfCut } from './headings'
 import { drawLabels, slotPitch_mm } from './labels'
 import { legendHeight_mm, legendOf } from './legend'
 import { legendMarks, notesMarks, notesOf, notesTall_mm } from './sheet-notes'
@@ -23,7 +25,14 @@ export type SheetOptions = {
   readonly palette: Palette
   /** fields of the title block; what is left out and not in the project prints as a line to write on */
   readonly title?: { readonly [F in TitleField]?: string }
+  /** number of the sheet, `2 / 4` */
   readonly sheet?: string
+  /** what lengths are written in; absent: millimetres */
+  readonly unit?: LengthUnit
+  /** absent: the smallest sheet that everything fits on */
+  readonly paper?: 'A4' | 'A3'
+  /** verdicts of the project; absent: they are found */
+  readonly report?: Report
   /** paper mm per model mm, one of `sheetScales`; absent: the largest that fits on the smallest sheet */
   readonly scale?: number
 }
@@ -36,8 +45,8 @@ export const detailSheet = (
   options: SheetOptions,
 ): Drawing => {
   const { language } = options
-  const { look, bare, legend, notes, wanted } = planOf(project, place, section, language)
-  const on = arrange(wanted, options.scale)
+  const { look, bare, legend, notes, wanted, unit } = planOf(project, place, section, options)
+  const on = arrange(wanted, options)
   const columns = on.columns.map(it => ({ ...it, pitch_mm: slotPitch_mm(look.parts, it.width_mm, language) }))
   const { view, layout } = drawSection(section, {
     ...bare,
@@ -47,6 +56,8 @@ export const detailSheet = (
     columns,
   })
   const labels = drawLabels(look.parts, layout, columns, language)
+  const noted = [...legendMarks(on, legend, language), ...notesMarks(on, notes, language)]
+  const head = heading(project, place, on, { language, unit })
   const title = headingOf(place)[language]
   return {
     size_mm: on.paper.size_mm,
@@ -62,13 +73,12 @@ export const detailSheet = (
     marks: [
       view,
       ...sheetFrame(on.paper),
-      ...checkRuler(on.paper, language),
-      ...heading(project, place, on, language),
-      ...sideWords(view, labels, language),
+      ...checkRuler(on.paper, { language, unit }),
+      ...head,
+      ...sideWords(view, [...head, ...labels, ...noted], language),
       ...labels,
-      ...legendMarks(on, legend, language),
-      ...notesMarks(on, notes, language),
-      titleBlockMark(project, place, on, options),
+      ...noted,
+      ...blockMarks(project, titleOfCut(project, place, on, options), on.paper, { language, rows: 0 }),
     ],
   }
 }
@@ -78,18 +88,23 @@ export const sheetScales = (
   project: Project,
   place: ZonePlace,
   section: Section,
-  language: Language,
-): readonly number[] => fittingScales(planOf(project, place, section, language).wanted)
+  options: Pick<SheetOptions, 'language' | 'unit' | 'report' | 'paper'>,
+): readonly number[] => fittingScales(planOf(project, place, section, options).wanted, options.paper)
 
 /** What stands on a sheet, and the room that it wants. */
-const planOf = (project: Project, place: ZonePlace, section: Section, language: Language) => {
-  const look = zoneLook(project, place, language)
+const planOf = (
+  project: Project,
+  place: ZonePlace,
+  section: Section,
+  { language, unit = 'mm', report = check(project) }: Pick<SheetOptions, 'language' | 'unit' | 'report'>,
+) => {
+  const look = zoneLook(project, place, language, unit)
   const stand = standOf[place.side]
   const window = usualWindow(project, place, section)
   const parts = new Map(look.parts.flatMap(it => it.of.map(of => [of, it] as const)))
   const bare = { ...look, ...stand, window, at: [0, 0] as const, show: { sizes: false, numbers: false } }
   const legend = legendOf(drawSection(section, { ...bare, scale: 0.5 }).view)
-  const notes = notesOf(project, place)
+  const notes = notesOf(project, place, report, unit)
   const wanted: Wanted = {
     window,
     stand,
@@ -102,16 +117,22 @@ const planOf = (project: Project, place: ZonePlace, section: Section, language: 
     notesHeight_mm: (width, beside) => notesTall_mm(notes, width, beside, language),
     labels: look.parts.length,
     labelPitch_mm: width => slotPitch_mm(look.parts, width, language),
+    blockHeight_mm: blockHeight_mm(project, 0),
   }
-  return { look, bare, legend, notes, wanted }
+  return { look, bare, legend, notes, wanted, unit }
 }
 
-/** The end of the wall before the frame: the largest place across that a layer reaches. */
+/** The end of the wall and of the frame: the largest place across that a layer or the frame reaches. */
 const coverTo_mm = (section: Section, parts: readonly ListedPart[]): number => {
-  const layers = new Set(parts.filter(it => it.role === 'layer').flatMap(it => it.of))
+  const fixed = new Set(
+    [
+      ...parts.filter(it => it.role === 'layer'),
+      ...parts.filter(it => it.role === 'frame').slice(0, 1),
+    ].flatMap(it => it.of),
+  )
   return Math.max(
     0,
-    ...section.regions.filter(it => layers.has(it.part)).flatMap(it => it.outline.map(([x]) => x)),
+    ...section.regions.filter(it => fixed.has(it.part)).flatMap(it => it.outline.map(([x]) => x)),
   )
 }
 
@@ -119,7 +140,7 @@ const saysOf = (title: string, parts: readonly string[], language: Language): st
   `${title}. ${filled(words('Parts from outside to inside: {0}.', 'Bauteile von außen nach innen: {0}.'), parts.join('; '))[language]}`
 
 /** What each part is mostly made of. */
-const materialsOf = (project: Project, section: Section): ReadonlyMap<Id, Id> => {
+export const materialsOf = (project: Project, section: Section): ReadonlyMap<Id, Id> => {
   const materials = new Map<Id, Id>()
   for (const { part, fill } of section.regions)
     if (fill.kind === 'material' && !materials.has(part) && materialOf(project, fill.material))

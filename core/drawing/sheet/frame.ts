@@ -1,7 +1,7 @@
 import type { Point } from '../../geometry'
-import type { Language } from '../../words'
-import { words } from '../../words'
+import { type Language, type Words, words } from '../../words'
 import type { ViewMark } from '../mark'
+import { lengthOf_mm, lengthSign, type LengthUnit } from '../sizes/lengths'
 import { boxOf, line, rectangle, text } from './marks'
 import type { Paper } from './paper'
 
@@ -59,25 +59,44 @@ const places = (from: number, to: number, middle: number): number[] => {
   return [from, ...inner.filter(it => it > from + 10 && it < to - 10), to]
 }
 
-/** A ruler of 100 mm in the margin: it shows at once whether a print is true to scale. Ours. */
-export const checkRuler = (paper: Paper, language: Language): readonly ViewMark[] => {
+/** A ruler in the margin, of 100 mm or 4 in: it shows at once whether a print is true to scale. Ours. */
+export const checkRuler = (
+  paper: Paper,
+  { language, unit }: { readonly language: Language; readonly unit: LengthUnit },
+): readonly ViewMark[] => {
   const [x, y] = [paper.frame[0][0] - 7, paper.frame[0][1]]
-  const ticks = Array.from({ length: 11 }, (_, at) =>
-    line('field', [x, y + 10 * at], [x - (at % 5 === 0 ? 3 : 1.8), y + 10 * at]),
+  const { step_mm, steps, longAt } = rulers[unit]
+  const length_mm = step_mm * steps
+  const ticks = Array.from({ length: steps + 1 }, (_, at) =>
+    line('field', [x, y + step_mm * at], [x - (at % longAt === 0 ? 3 : 1.8), y + step_mm * at]),
   )
   return [
-    line('field', [x, y], [x, y + 100]),
+    line('field', [x, y], [x, y + length_mm]),
     ...ticks,
-    text(rulerWords[language], [x - 4, y + 50], { turn_deg: 90, anchor: 'middle', faint: true }),
+    text(rulerWords[unit][language], [x - 4, y + length_mm / 2], {
+      turn_deg: 90,
+      anchor: 'middle',
+      faint: true,
+    }),
   ]
 }
 
-const rulerWords = words('100 mm when printed at 100 %', '100 mm bei Druck mit 100 %')
+const rulers: Readonly<
+  Record<LengthUnit, { readonly step_mm: number; readonly steps: number; readonly longAt: number }>
+> = {
+  mm: { step_mm: 10, steps: 10, longAt: 5 },
+  inch: { step_mm: 25.4 / 4, steps: 16, longAt: 4 },
+}
+
+const rulerWords: Readonly<Record<LengthUnit, Words>> = {
+  mm: words('100 mm when printed at 100 %', '100 mm bei Druck mit 100 %'),
+  inch: words('4 in when printed at 100 %', '4 in bei Druck mit 100 %'),
+}
 
 /** A scale bar: alternating black and white fields, each a round length of the model. */
-export const scaleBar = ([x, y]: Point, scale: number): readonly ViewMark[] => {
-  const step_mm = barStep_mm(scale)
-  const paper_mm = step_mm * scale
+export const scaleBar = ([x, y]: Point, scale: number, unit: LengthUnit): readonly ViewMark[] => {
+  const step = barStep(scale, unit)
+  const paper_mm = step * lengthOf_mm[unit] * scale
   const fields = [0, 1, 2, 3]
   return [
     ...fields
@@ -91,9 +110,11 @@ export const scaleBar = ([x, y]: Point, scale: number): readonly ViewMark[] => {
       })),
     rectangle('field', [x, y], [4 * paper_mm, barHeight_mm]),
     ...[0, 2, 4].map(at =>
-      text(`${at * step_mm}${at === 4 ? ' mm' : ''}`, [x + at * paper_mm, y + barHeight_mm + 1.1], {
-        anchor: at === 0 ? 'start' : 'middle',
-      }),
+      text(
+        `${at * step}${at === 4 ? ` ${lengthSign[unit]}` : ''}`,
+        [x + at * paper_mm, y + barHeight_mm + 1.1],
+        { anchor: at === 0 ? 'start' : 'middle' },
+      ),
     ),
   ]
 }
@@ -101,6 +122,14 @@ export const scaleBar = ([x, y]: Point, scale: number): readonly ViewMark[] => {
 const barHeight_mm = 1.4
 
 /** How long the bar is on paper. */
-export const scaleBarLength_mm = (scale: number): number => 4 * barStep_mm(scale) * scale
+export const scaleBarLength_mm = (scale: number, unit: LengthUnit): number =>
+  4 * barStep(scale, unit) * lengthOf_mm[unit] * scale
 
-const barStep_mm = (scale: number): number => [5, 10, 20, 50, 100, 200].find(it => it * scale >= 10) ?? 500
+/** The first round length that is 10 mm on paper or more. */
+const barStep = (scale: number, unit: LengthUnit): number =>
+  barSteps[unit].find(it => it * lengthOf_mm[unit] * scale >= 10) ?? (unit === 'mm' ? 500 : 20)
+
+const barSteps: Readonly<Record<LengthUnit, readonly number[]>> = {
+  mm: [5, 10, 20, 50, 100, 200],
+  inch: [0.5, 1, 2, 4, 8, 16],
+}

@@ -1,13 +1,16 @@
 import { openingOf, type Project, type ZonePlace } from '../../detail'
-import { sideName } from '../../kinds'
+import type { Point } from '../../geometry'
+import { type Side, sideName } from '../../kinds'
 import { filled, type Language, same, type Words, words } from '../../words'
-import type { Mark } from '../mark'
-import { heights } from '../text/lettering'
+import type { Mark, ViewMark } from '../mark'
+import type { LengthUnit } from '../sizes/lengths'
+import { heights, textWidth_mm } from '../text/lettering'
 import type { Arrangement } from './room'
 import { scaleBar, scaleBarLength_mm } from './frame'
 import { text } from './marks'
-import { titleBlock_mm } from './paper'
-import type { TitleField } from './title-block'
+import { type Paper, titleBlock_mm } from './paper'
+import { revisionsHeight_mm, revisionTable } from './revision-table'
+import { type OfSheet, supersededWords, titleValuesOf, type TitleValues } from './title-values'
 
 const headings = {
   left: [words('Left jamb', 'Leibung links'), words('horizontal section', 'Horizontalschnitt')],
@@ -19,67 +22,95 @@ const headings = {
 /** What a sheet shows, in words. */
 export const headingOf = (place: ZonePlace): Words => filled(same('{0}, {1}'), ...headings[place.side])
 
-const scaleWords = (scale: number): string => `1:${Math.round(1 / scale)}`
+/** A scale as it is named: paper to model. */
+export const scaleWords = (scale: number): string => `1:${Math.round(1 / scale)}`
 
-/** Title, subtitle and scale bar at the top of a sheet. */
+/** Title, subtitle and scale bar at the top of a sheet; a sheet that no longer holds says so beside its title. */
 export const heading = (
   project: Project,
   place: ZonePlace,
   on: Arrangement,
-  language: Language,
+  { language, unit }: { readonly language: Language; readonly unit: LengthUnit },
 ): readonly Mark[] => {
-  const [x, y] = on.headingAt
   const [name, cut] = headings[place.side]
-  const sub = filled(
-    words('{0}, {1} · scale {2} · sizes in mm', '{0}, {1} · Maßstab {2} · Maße in mm'),
-    openingOf(project, place.opening).name,
-    cut,
-    scaleWords(on.scale),
-  )
-  const right = on.paper.frame[1][0] - 10 - scaleBarLength_mm(on.scale)
   return [
-    text(name[language], [x, y], { height_mm: heights.title_mm, bold: true }),
-    text(sub[language], [x, y - 6.2], { height_mm: heights.subtitle_mm, faint: true }),
-    ...scaleBar([right, y], on.scale),
+    ...headingMarks(project, name, on.headingAt, {
+      sub: filled(
+        words('{0}, {1} · scale {2} · sizes in {3}', '{0}, {1} · Maßstab {2} · Maße in {3}'),
+        openingOf(project, place.opening).name,
+        cut,
+        scaleWords(on.scale),
+        unitWords[unit],
+      ),
+      language,
+    }),
+    ...scaleBar(
+      [on.paper.frame[1][0] - 10 - scaleBarLength_mm(on.scale, unit), on.headingAt[1]],
+      on.scale,
+      unit,
+    ),
   ]
 }
 
-const draft = words('Draft, not for construction', 'Entwurf, nicht zur Ausführung')
+export const unitWords: Readonly<Record<LengthUnit, Words>> = { mm: same('mm'), inch: words('inch', 'Zoll') }
+
+/** A title with what is said below it. */
+export const headingMarks = (
+  project: Project,
+  name: Words,
+  [x, y]: Point,
+  { sub, language }: { readonly sub: Words; readonly language: Language },
+): readonly ViewMark[] => {
+  const gone = supersededWords(project)
+  const width = textWidth_mm(name[language], heights.title_mm, true)
+  return [
+    text(name[language], [x, y], { height_mm: heights.title_mm, bold: true }),
+    ...(gone
+      ? [text(gone[language], [x + width + 4, y], { height_mm: heights.subtitle_mm, bold: true })]
+      : []),
+    text(sub[language], [x, y - 6.2], { height_mm: heights.subtitle_mm, faint: true }),
+  ]
+}
+
+/** A cut of a view as its own title says it. */
+export const cutHeading = (side: Side): readonly [Words, Words] => headings[side]
+
 const detailDrawing = words('Detail drawing', 'Detailzeichnung')
 
-/** The title block with what the project knows; what is given for a field takes the place of it. */
-export const titleBlockMark = (
+/** The values of the title block of one cut. */
+export const titleOfCut = (
   project: Project,
   place: ZonePlace,
-  on: Arrangement,
-  options: {
-    readonly language: Language
-    readonly sheet?: string
-    readonly title?: { readonly [F in TitleField]?: string }
-  },
-): Mark => {
-  const { title } = project
-  const { language } = options
-  const [right, low] = [on.paper.frame[1][0], on.paper.frame[0][1]]
-  return {
-    kind: 'symbol',
-    layer: 'sheet',
-    name: 'title-block',
-    at: [right - titleBlock_mm[0], low],
-    values: {
-      owner: title.office,
-      title: title.note,
-      subtitle: `${openingOf(project, place.opening).name}, ${sideName[place.side][language]}`,
-      creator: title.author,
-      type: detailDrawing[language],
-      status: draft[language],
-      project: [title.name, title.place].filter(it => it !== '').join(', '),
-      number: title.number,
-      language,
-      scale: scaleWords(on.scale),
-      size: on.paper.name,
-      sheet: options.sheet ?? '',
-      ...options.title,
-    },
-  }
+  on: Pick<Arrangement, 'scale' | 'paper'>,
+  options: Pick<OfSheet, 'language' | 'sheet' | 'title'>,
+): TitleValues =>
+  titleValuesOf(project, {
+    ...options,
+    subtitle: filled(same('{0}, {1}'), openingOf(project, place.opening).name, sideName[place.side]),
+    type: detailDrawing,
+    scale: scaleWords(on.scale),
+    size: on.paper.name,
+  })
+
+/** Title block and revision table in the lower right corner of a sheet. */
+export const blockMarks = (
+  project: Project,
+  values: TitleValues,
+  paper: Paper,
+  { language, rows }: { readonly language: Language; readonly rows: number },
+): readonly Mark[] => {
+  const [right, low] = [paper.frame[1][0], paper.frame[0][1]]
+  const x = right - titleBlock_mm[0]
+  return [
+    { kind: 'symbol', layer: 'sheet', name: 'title-block', at: [x, low], values: given(values) },
+    ...revisionTable(project.title.revisions ?? [], rows, [x, low + titleBlock_mm[1]], language),
+  ]
 }
+
+/** Values without those that are not there. */
+const given = (values: TitleValues): Readonly<Record<string, string>> =>
+  Object.fromEntries(Object.entries(values).flatMap(([key, it]) => (it === undefined ? [] : [[key, it]])))
+
+/** How high the block of a project is with its table of revisions. */
+export const blockHeight_mm = (project: Project, rows: number): number =>
+  titleBlock_mm[1] + revisionsHeight_mm(project.title.revisions ?? [], rows)

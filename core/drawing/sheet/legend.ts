@@ -64,7 +64,7 @@ const drawEntry = (
   cell_mm: number,
   language: Language,
 ): readonly ViewMark[] => {
-  const lines = linesOf(entry.name[language], cell_mm - swatch_mm[0] - 2.2, heights.note_mm)
+  const lines = linesOf(entry.name[language], cell_mm - swatch_mm[0] - 2.4, heights.note_mm)
   const pitch = heights.note_mm * 1.4
   const middle = y + swatch_mm[1] / 2
   const first = middle - heights.note_mm / 2 + ((lines.length - 1) * pitch) / 2

@@ -22,7 +22,7 @@ export const nothingAssumed = words('nothing', 'nichts')
 /** The lines that notes break into at a width, the first of each with its bullet. */
 const linesAt = (notes: readonly Words[], width_mm: number, language: Language) =>
   notes.flatMap(note =>
-    linesOf(note[language], width_mm - indent_mm, heights.note_mm).map((words, at) => ({
+    linesOf(note[language].replace('s_d', 'sd'), width_mm - indent_mm, heights.note_mm).map((words, at) => ({
       words,
       first: at === 0,
     })),

@@ -42,6 +42,8 @@ export type Wanted = {
   /** how many labels there are, and how far apart their circles must be at a width of the words */
   readonly labels: number
   readonly labelPitch_mm: (width_mm: number) => number
+  /** title block with the revisions over it */
+  readonly blockHeight_mm: number
 }
 
 /** A sheet, a scale, and where its notes go: below the view, in its column of labels, or above the title block. */
@@ -138,7 +140,8 @@ export const belowOf = (
   const notes_mm = wanted.notesHeight_mm(noteColumn?.width_mm ?? width_mm, noteColumn !== undefined)
   const height = legend_mm + (noteColumn ? 0 : notes_mm + gap_mm) + 2 * pad_mm
   const onBlock = paper.name === 'A4' || aside
-  const top = onBlock ? y0 + titleBlock_mm[1] + height : y0 + Math.max(height, titleBlock_mm[1])
+  const block = wanted.blockHeight_mm
+  const top = onBlock ? y0 + block + height : y0 + Math.max(height, block)
   const x = aside ? x1 - titleBlock_mm[0] + pad_mm : x0 + pad_mm
   return { x, top: top - pad_mm, width_mm, legend_mm, notes_mm, foot: aside ? y0 : top }
 }
@@ -158,7 +161,12 @@ export const columnsOf = (
   const labels = (wanted.labels - 1) * wanted.labelPitch_mm(across.words)
   const ranges = isUpright(wanted)
     ? uprightRanges(wanted, { scale, at: viewAt, height, foot: foot + pad_mm + 5, top, labels })
-    : besideRange(viewY + notes_mm, Math.min(top, viewY + height), top, labels)
+    : besideRange(
+        notes_mm === 0 ? viewY : Math.max(viewY, foot + notes_mm),
+        Math.min(top, viewY + height),
+        top,
+        labels,
+      )
   const right: LabelColumn = { side: 'right', x: across.rightX, width_mm: across.words, ...ranges.right }
   const left: LabelColumn = { side: 'left', x: across.leftX, width_mm: across.words, ...ranges.left }
   return across.labels === 'left' ? [left] : across.labels === 'both' ? [right, left] : [right]
@@ -168,13 +176,16 @@ export const columnsOf = (
 export const gap_mm = 4.4
 
 /** Width and height of a view on paper. */
-export const onPaper = ({ window: [low, high], stand }: Wanted, scale: number): Point => {
+export const onPaper = (
+  { window: [low, high], stand }: Pick<Wanted, 'window' | 'stand'>,
+  scale: number,
+): Point => {
   const [across, through] = [(high[0] - low[0]) * scale, (high[1] - low[1]) * scale]
   return stand.turn_deg === 0 || stand.turn_deg === 180 ? [across, through] : [through, across]
 }
 
 /** Room round a view: chains through the wall stand at its cut end, chains across the joint outside. */
-export const margins = ({ stand, chains }: Wanted) => {
+export const margins = ({ stand, chains }: Pick<Wanted, 'stand' | 'chains'>) => {
   const [through, across] = [chainsTake_mm(chains.through), chainsTake_mm(chains.across) + 1]
   if (stand.turn_deg === 270)
     return stand.mirrored

@@ -1,11 +1,14 @@
 import { practiceOf } from '../../practice'
 import type { Project, ZonePlace } from '../../detail'
 import { filled, type Language, words } from '../../words'
+import type { Report } from '../../rules'
 import type { Mark } from '../mark'
+import type { LengthUnit } from '../sizes/lengths'
 import { type Arrangement, gap_mm, pad_mm } from './room'
 import { assumedAt, firstOf } from './assumed'
 import { drawLegend, type LegendEntry } from './legend'
 import { line } from './marks'
+import { openByVerdict, openItems } from './open-items'
 import {
   assumedHeading,
   cautions,
@@ -19,27 +22,53 @@ import {
 /** Between notes that stand in a column. Ours. */
 const besideGap_mm = 1.6
 
-/** What a sheet notes: what is assumed, and what a drawing cannot say by itself. */
-export const notesOf = (project: Project, place: ZonePlace): readonly Notes[] => {
-  const assumed = firstOf(assumedAt(project, place), 6)
+/** What a sheet notes: what is open, what is assumed, and what a drawing cannot say by itself. */
+export const notesOf = (
+  project: Project,
+  place: ZonePlace,
+  report: Report,
+  unit: LengthUnit,
+): readonly Notes[] => [
+  openByVerdict(openItems(report, [place]), mostOpen),
+  assumedNotes(project, [place], 5, unit),
+  cautionNotes(project),
+]
+
+/** So many titles of a verdict stand on a sheet of one cut. Ours: the rest is in the check report. */
+const mostOpen = 4
+
+/** What is assumed at some zones, each value once. */
+export const assumedNotes = (
+  project: Project,
+  places: readonly ZonePlace[],
+  most: number,
+  unit: LengthUnit,
+): Notes => {
+  const all = new Map(places.flatMap(place => assumedAt(project, place, unit)).map(it => [it.en, it]))
+  const assumed = firstOf([...all.values()], most)
+  return { heading: assumedHeading, notes: assumed.length > 0 ? assumed : [nothingAssumed], assumed: true }
+}
+
+/** Limits with their edition, and the cautions that stand on every sheet. */
+export const cautionNotes = (project: Project): Notes => {
   const practice = practiceOf(project.practice)
   const rests = filled(
     words('Limits: {0}, edition {1}.', 'Grenzwerte: {0}, Ausgabe {1}.'),
     practice.name,
     practice.edition,
   )
-  return [
-    { heading: assumedHeading, notes: assumed.length > 0 ? assumed : [nothingAssumed], assumed: true },
-    { heading: cautionsHeading, notes: [rests, ...cautions] },
-  ]
+  return { heading: cautionsHeading, notes: [rests, ...cautions] }
 }
 
-const columnShare = 0.4
+/** How notes that stand side by side share a width: the open ones have the longest lines. Ours. */
+const shares = [0.38, 0.27, 0.35] as const
 
-const noteWidths = (width_mm: number): readonly [number, number] => [
-  width_mm * columnShare - 4,
-  width_mm * (1 - columnShare),
-]
+/** The left edges and widths of notes side by side. */
+const shareOut = (x: number, width_mm: number) =>
+  shares.map((share, at) => ({
+    x: x + width_mm * shares.slice(0, at).reduce((sum, it) => sum + it, 0),
+    width_mm: width_mm * share - (at === shares.length - 1 ? 0 : 4),
+  }))
 
 /** How high all notes are: side by side, or below each other in a column. */
 export const notesTall_mm = (
@@ -53,7 +82,12 @@ export const notesTall_mm = (
         (sum, it) => sum + notesHeight_mm(it, width_mm, language),
         (notes.length - 1) * besideGap_mm,
       )
-    : Math.max(...notes.map((it, at) => notesHeight_mm(it, noteWidths(width_mm)[at] ?? width_mm, language)))
+    : Math.max(
+        ...shareOut(0, width_mm).map((it, at) => {
+          const own = notes[at]
+          return own ? notesHeight_mm(own, it.width_mm, language) : 0
+        }),
+      )
 
 /** The legend with the lines that bound it. */
 export const legendMarks = (
@@ -82,12 +116,12 @@ export const notesMarks = (on: Arrangement, notes: readonly Notes[], language: L
     beside,
   } = on.notes
   if (!beside) {
-    const widths = noteWidths(width_mm)
     return [
       line('field', [x - pad_mm, top + gap_mm / 2], [x + width_mm + pad_mm, top + gap_mm / 2]),
-      ...notes.flatMap((it, at) =>
-        drawNotes(it, [at === 0 ? x : x + width_mm * columnShare, top], widths[at] ?? width_mm, language),
-      ),
+      ...shareOut(x, width_mm).flatMap((it, at) => {
+        const own = notes[at]
+        return own ? drawNotes(own, [it.x, top], it.width_mm, language) : []
+      }),
     ]
   }
   let y = top

@@ -45,19 +45,42 @@ const placesFor = (word: string, view: View, side: 0 | 1): readonly Stand[] => {
   const middle = toPaper([(low[0] + high[0]) / 2, (low[1] + high[1]) / 2])
   const width = textWidth_mm(word, heights.subtitle_mm)
   if (view.turn_deg === 0) {
-    const y = from[1] > middle[1] ? from[1] + off_mm : from[1] - off_mm - heights.subtitle_mm
+    const up = from[1] > middle[1]
+    const y = up ? from[1] + off_mm : from[1] - off_mm - heights.subtitle_mm
     const [left, right] = [Math.min(from[0], to[0]) + 3, Math.max(from[0], to[0]) - 3]
     const shifts = [0, 4, 8, 12, 16, 20, 24].map((shift): Stand => ({
       at: [right + shift, y],
       anchor: 'end',
     }))
-    return [...shifts, { at: [left, y], anchor: 'start' }, { at: [left - width - 6, y], anchor: 'start' }]
+    // beside the end of the wall, where glass and sash leave room
+    const within = Array.from({ length: 50 }, (_, at) => at / 2).flatMap(down =>
+      [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10].map((aside): Stand => ({
+        at: [right - 4 * aside, up ? y - 8 - 3 * down : y + 8 + 3 * down],
+        anchor: 'end',
+      })),
+    )
+    const beyond: readonly Stand[] = [
+      { at: [left, y], anchor: 'start' },
+      { at: [left - width - 6, y], anchor: 'start' },
+    ]
+    return [...shifts, ...within, ...beyond]
   }
   const up = from[1] > middle[1]
   const x = from[0] > middle[0] ? from[0] - 3 : from[0] + 3
   const anchor = from[0] > middle[0] ? 'end' : 'start'
-  return [0, 3, 6, 9].map(shift => ({
-    at: [x, up ? from[1] + off_mm + shift : from[1] - off_mm - shift - heights.subtitle_mm],
+  const turn = anchor === 'end' ? -1 : 1
+  const asides = [0, 1, 2, 3, 4, 5, 6, 7, 8].flatMap(aside =>
+    [0, 3, 6, 9, 12, 15, 18].map(shift => [aside, shift] as const),
+  )
+  return [
+    ...[0, 3, 6, 9].map(shift => [0, shift] as const),
+    ...asides,
+    ...asides.map(([aside, shift]) => [-aside, shift] as const),
+  ].map(([aside, shift]) => ({
+    at: [
+      x + turn * 3 * aside,
+      up ? from[1] + off_mm + shift : from[1] - off_mm - shift - heights.subtitle_mm,
+    ],
     anchor,
   }))
 }
@@ -79,6 +102,7 @@ const meet = ([a, b]: Box, [c, d]: Box): boolean => a[0] < d[0] && c[0] < b[0] &
 /** Boxes round what words must keep off: words, chains with their extension lines, leaders, break lines. */
 const boxesOf = (mark: ViewMark): readonly Box[] => {
   if (mark.kind === 'text') return [textBox(mark)]
+  if (mark.kind === 'area' && mark.hatch) return [extentBox(mark.outline)]
   if (mark.kind === 'leader')
     return mark.path.slice(1).flatMap((to, at) => stepsAlong(mark.path[at] ?? to, to))
   if (mark.kind === 'path' && (mark.pen === 'break' || mark.pen === 'size'))
@@ -107,14 +131,19 @@ const textBox = (mark: Extract<ViewMark, { kind: 'text' }>): Box => {
   ]
 }
 
-const boxRound = ([ax, ay]: Point, [bx, by]: Point): Box => [
-  [Math.min(ax, bx) - 1, Math.min(ay, by) - 1],
-  [Math.max(ax, bx) + 1, Math.max(ay, by) + 1],
+const extentBox = (points: readonly Point[]): Box => [
+  [Math.min(...points.map(it => it[0])) - 1, Math.min(...points.map(it => it[1])) - 1],
+  [Math.max(...points.map(it => it[0])) + 1, Math.max(...points.map(it => it[1])) + 1],
+]
+
+const boxRound = ([ax, ay]: Point, [bx, by]: Point, off_mm = 1): Box => [
+  [Math.min(ax, bx) - off_mm, Math.min(ay, by) - off_mm],
+  [Math.max(ax, bx) + off_mm, Math.max(ay, by) + off_mm],
 ]
 
 /** A slope as a row of small boxes: one box round it would take room that it does not use. */
 const stepsAlong = ([ax, ay]: Point, [bx, by]: Point): readonly Box[] => {
   const steps = Math.max(1, Math.ceil(Math.hypot(bx - ax, by - ay) / 2))
   const place = (at: number): Point => [ax + ((bx - ax) * at) / steps, ay + ((by - ay) * at) / steps]
-  return Array.from({ length: steps }, (_, at) => boxRound(place(at), place(at + 1)))
+  return Array.from({ length: steps }, (_, at) => boxRound(place(at), place(at + 1), 0.6))
 }

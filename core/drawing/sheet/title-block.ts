@@ -37,23 +37,31 @@ const captions: Readonly<Record<TitleField, Words>> = {
 type Cell = { readonly field: TitleField; readonly at: Point; readonly size: Point; readonly strong?: true }
 
 const cells: readonly Cell[] = [
-  { field: 'department', at: [0, 30.5], size: [36, 9.5] },
-  { field: 'reference', at: [36, 30.5], size: [40, 9.5] },
-  { field: 'creator', at: [76, 30.5], size: [36, 9.5] },
-  { field: 'approver', at: [112, 30.5], size: [36, 9.5] },
-  { field: 'date', at: [148, 30.5], size: [32, 9.5] },
-  { field: 'owner', at: [0, 10], size: [52, 20.5], strong: true },
-  { field: 'title', at: [52, 10], size: [78, 20.5], strong: true },
-  { field: 'type', at: [130, 20.25], size: [50, 10.25] },
-  { field: 'status', at: [130, 10], size: [50, 10.25] },
-  { field: 'project', at: [0, 0], size: [52, 10] },
-  { field: 'number', at: [52, 0], size: [40, 10], strong: true },
-  { field: 'revision', at: [92, 0], size: [10, 10] },
-  { field: 'language', at: [102, 0], size: [12, 10] },
-  { field: 'scale', at: [114, 0], size: [16, 10], strong: true },
-  { field: 'size', at: [130, 0], size: [14, 10] },
-  { field: 'sheet', at: [144, 0], size: [16, 10] },
+  { field: 'department', at: [0, 28.5], size: [36, 11.5] },
+  { field: 'reference', at: [36, 28.5], size: [40, 11.5] },
+  { field: 'creator', at: [76, 28.5], size: [36, 11.5] },
+  { field: 'approver', at: [112, 28.5], size: [36, 11.5] },
+  { field: 'date', at: [148, 28.5], size: [32, 11.5] },
+  { field: 'owner', at: [0, 11.5], size: [52, 17], strong: true },
+  { field: 'title', at: [52, 11.5], size: [78, 17], strong: true },
+  { field: 'type', at: [130, 20], size: [50, 8.5] },
+  { field: 'status', at: [130, 11.5], size: [50, 8.5] },
+  { field: 'project', at: [0, 0], size: [52, 11.5] },
+  { field: 'number', at: [52, 0], size: [40, 11.5], strong: true },
+  { field: 'revision', at: [92, 0], size: [10, 11.5] },
+  { field: 'language', at: [102, 0], size: [12, 11.5] },
+  { field: 'scale', at: [114, 0], size: [16, 11.5], strong: true },
+  { field: 'size', at: [130, 0], size: [14, 11.5] },
+  { field: 'sheet', at: [144, 0], size: [16, 11.5] },
 ]
+
+/** Fields that no issued sheet may leave empty (ISO 7200, reported). */
+export const mandatoryFields: readonly TitleField[] = [
+  'owner', 'number', 'date', 'sheet', 'title', 'approver', 'creator', 'type',
+] // prettier-ignore
+
+export const titleCaption = (field: TitleField): Words =>
+  field === 'subtitle' ? words('Supplementary title', 'Zusätzlicher Titel') : captions[field]
 
 /** The title block as a symbol: its values are attributes, so a DXF can make a block of it. */
 export const titleBlock: DrawnSymbol = {
@@ -64,8 +72,8 @@ export const titleBlock: DrawnSymbol = {
     return [
       rectangle('block', [x, y], [width, height]),
       ...cells.flatMap(cell => drawCell(cell, [x + cell.at[0], y + cell.at[1]], mark.values, language)),
-      rectangle('field', [x + 160, y], [20, 10]),
-      { kind: 'symbol', layer: 'sheet', name: 'first-angle', at: [x + 170.2, y + 5], values: {} },
+      rectangle('field', [x + 160, y], [20, 11.5]),
+      { kind: 'symbol', layer: 'sheet', name: 'first-angle', at: [x + 170.2, y + 5.75], values: {} },
     ]
   },
 }
@@ -88,9 +96,7 @@ const drawCell = (
   return [
     rectangle('field', [x, y], cell.size),
     caption,
-    ...(value === ''
-      ? [ruledLine([x + pad_mm, y + 1.6], room)]
-      : valueMarks(cell, value, [x + pad_mm, y], room)),
+    ...(value === '' ? [ruledLine([x + pad_mm, y + 1.6], room)] : valueMarks(cell, value, [x + pad_mm, y])),
     ...(cell.field === 'title' ? subtitleMarks(values.subtitle ?? '', [x + pad_mm, y], room) : []),
   ]
 }
@@ -98,32 +104,56 @@ const drawCell = (
 /** An empty field is ruled, so that it can be filled in by hand and is not taken for a field without content. */
 const ruledLine = (at: Point, width: number): ViewMark => line('field', at, [at[0] + width, at[1]])
 
-const valueMarks = (cell: Cell, value: string, [x, y]: Point, room: number): readonly ViewMark[] => {
-  const large = cell.size[1] > 12
-  const height_mm =
-    large && textWidth_mm(value, heights.subtitle_mm, true) <= room ? heights.subtitle_mm : heights.note_mm
-  const lines = fittedLines(value, room, height_mm, cell.strong === true, large ? 2 : 1)
-  const top = large ? y + (lines.length > 1 ? 12.2 : 9.4) : y + 2
-  return lines.map((it, at) =>
-    text(it, [x, top - at * height_mm * 1.6], { height_mm, bold: cell.strong === true }),
-  )
+/** The room of a field: how many lines of which height it takes. Large fields take one large line or three small. */
+const linesIn = (
+  cell: Cell,
+  value: string,
+): { readonly height_mm: number; readonly lines: readonly string[] } => {
+  const room = cell.size[0] - 2 * pad_mm
+  const large = cell.size[1] > 12 && textWidth_mm(value, heights.subtitle_mm, true) <= room
+  const height_mm = large ? heights.subtitle_mm : heights.note_mm
+  return { height_mm, lines: linesOf(value, room, height_mm, cell.strong === true) }
 }
+
+const mostLines = (cell: Cell): number =>
+  cell.field === 'title' ? 2 : cell.size[1] > 12 ? 3 : cell.size[1] > 11 ? 2 : 1
+
+const valueMarks = (cell: Cell, value: string, [x, y]: Point): readonly ViewMark[] => {
+  const large = cell.size[1] > 12
+  const { height_mm, lines } = linesIn(cell, value)
+  const shown = fitted(lines, mostLines(cell))
+  const middle = large ? (cell.field === 'title' ? 7.9 : 6.1) : 0
+  const top = large
+    ? y + middle + ((shown.length - 1) * pitch_mm) / 2 - (height_mm - heights.note_mm) / 2
+    : y + (shown.length > 1 ? 5.4 : cell.size[1] > 11 ? 2.6 : 1.6)
+  return shown.map((it, at) => text(it, [x, top - at * pitch_mm], { height_mm, bold: cell.strong === true }))
+}
+
+/** From one line of a value to the next. */
+const pitch_mm = 3.8
 
 const subtitleMarks = (value: string, [x, y]: Point, room: number): readonly ViewMark[] =>
-  fittedLines(value, room, heights.note_mm, false, 1).map(it => text(it, [x, y + 2.6]))
+  fitted(linesOf(value, room, heights.note_mm), 1).map(it => text(it, [x, y + 1.9]))
 
-/** As many lines as there is room for; what does not fit ends in an ellipsis, it is never made smaller. */
-const fittedLines = (
-  value: string,
-  room: number,
-  height_mm: number,
-  bold: boolean,
-  most: number,
-): readonly string[] => {
-  const lines = linesOf(value, room, height_mm, bold)
-  if (lines.length <= most) return lines
-  const kept = lines.slice(0, most)
-  let last = kept[most - 1] ?? ''
-  while (last !== '' && textWidth_mm(`${last}…`, height_mm, bold) > room) last = last.slice(0, -1)
-  return [...kept.slice(0, -1), `${last.trimEnd()}…`]
-}
+/** As many lines as there is room for. What does not fit ends in an ellipsis on the screen; it is never written to a file. */
+const fitted = (lines: readonly string[], most: number): readonly string[] =>
+  lines.length <= most
+    ? lines
+    : [...lines.slice(0, most - 1), `${(lines[most - 1] ?? '').slice(0, -2).trimEnd()}…`]
+
+/** Values that are longer than their fields, with their letters and about how many fit. */
+export const overlongIn = (
+  values: Readonly<Record<string, string | undefined>>,
+): readonly { readonly field: TitleField; readonly letters: number; readonly room: number }[] =>
+  titleFields.flatMap(field => {
+    const value = values[field] ?? ''
+    const cell = cells.find(it => it.field === (field === 'subtitle' ? 'title' : field))
+    if (value === '' || cell === undefined) return []
+    const isSub = field === 'subtitle'
+    const lines = isSub
+      ? linesOf(value, cell.size[0] - 2 * pad_mm, heights.note_mm)
+      : linesIn(cell, value).lines
+    const most = isSub ? 1 : mostLines(cell)
+    const letters = [...value].length
+    return lines.length <= most ? [] : [{ field, letters, room: [...lines.slice(0, most).join(' ')].length }]
+  })

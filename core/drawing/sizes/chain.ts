@@ -7,7 +7,8 @@ import type { ViewMark } from '../mark'
 import type { Placement } from '../place-view'
 import { sizing } from '../style/spacing'
 import { heights, textWidth_mm } from '../text/lettering'
-import { chainValues_mm } from './chain-values'
+import { chainValues } from './chain-values'
+import { lengthOf_mm, type LengthUnit, stepsIn } from './lengths'
 import { placeWords } from './place-words'
 
 /** One link of a chain in model mm; `words` stands for its length when the model holds a range. */
@@ -19,12 +20,15 @@ export type Chain = { readonly start_mm: number; readonly links: readonly Link[]
 /** Where chains of one side go: along an axis, outwards from a place across it. */
 export type ChainSide = { readonly axis: 0 | 1; readonly edge_mm: number; readonly outwards: 1 | -1 }
 
+type Drawn = {
+  readonly placement: Placement
+  readonly scale: number
+  readonly language: Language
+  readonly unit: LengthUnit
+}
+
 /** Draws the chains of one side, the first nearest to the drawing. */
-export const drawChains = (
-  chains: readonly Chain[],
-  side: ChainSide,
-  on: { readonly placement: Placement; readonly scale: number; readonly language: Language },
-): readonly ViewMark[] => {
+export const drawChains = (chains: readonly Chain[], side: ChainSide, on: Drawn): readonly ViewMark[] => {
   let off_mm: number = sizing.first_mm
   return chains.flatMap((chain, at) => {
     const outer = chains.slice(at + 1).flatMap(placesOf)
@@ -45,10 +49,13 @@ const drawChain = (
   outer_mm: readonly number[],
   side: ChainSide,
   off_mm: number,
-  on: { readonly placement: Placement; readonly scale: number; readonly language: Language },
+  on: Drawn,
 ): { readonly marks: readonly ViewMark[]; readonly raised: boolean } => {
   const places = placesOf(chain)
-  const values = chainValues_mm(places)
+  const values = chainValues(
+    places.map(it => it / lengthOf_mm[on.unit]),
+    stepsIn[on.unit],
+  )
   const words = chain.links.map((link, at) => link.words ?? writeNumber(values[at] ?? 0, on.language))
   const line_mm = side.edge_mm + (side.outwards * off_mm) / on.scale
   const at = (along: number, across: number): Point => (side.axis === 0 ? [along, across] : [across, along])

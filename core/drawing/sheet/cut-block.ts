@@ -1,0 +1,103 @@
+import type { Project, ZonePlace } from '../../detail'
+import type { Point } from '../../geometry'
+import type { Section } from '../../section'
+import { filled, type Language, same } from '../../words'
+import type { Mark, View } from '../mark'
+import { drawSection } from '../section/draw-section'
+import type { ListedPart } from '../section/listed-part'
+import { chainsAcross, chainsThrough } from '../section/section-sizes'
+import { standOf, usualWindow, zoneLook } from '../section/zone-view'
+import type { LengthUnit } from '../sizes/lengths'
+import { callout } from '../style/spacing'
+import { heights } from '../text/lettering'
+import { cutHeading, scaleWords } from './headings'
+import { text } from './marks'
+import { labels_mm, margins, onPaper } from './room'
+import { sideWords } from './side-words'
+
+/** One of several cuts on a sheet, with the letter of its plane. */
+export type Cut = { readonly place: ZonePlace; readonly section: Section; readonly letter: string }
+
+/** A cut with its title, its sizes and its numbers, to be put on a sheet: how large it is, and how it is drawn. */
+export type CutBlock = {
+  readonly size_mm: Point
+  /** `at` is the lower left corner; marks stand beside the view */
+  readonly draw: (at: Point) => { readonly view: View; readonly marks: readonly Mark[] }
+}
+
+/** What the title of a cut takes above it, and words for inside and outside where they have no room beside it. */
+const title_mm = 8
+const sideWord_mm = 6.5
+/** Numbers without words stand this far apart, and this far off a break line. Ours. */
+const pitch_mm = 6.4
+const offEnd_mm = 3
+
+/** A cut at a scale. Numbers stand in one column at its right, names in the list of parts. */
+export const cutBlock = (
+  project: Project,
+  { place, section, letter }: Cut,
+  parts: readonly ListedPart[],
+  how: { readonly scale: number; readonly language: Language; readonly unit: LengthUnit },
+): CutBlock => {
+  const { scale, language, unit } = how
+  const look = { ...zoneLook(project, place, language, unit), parts }
+  const stand = standOf[place.side]
+  const window = usualWindow(project, place, section)
+  const byPart = new Map(parts.flatMap(it => it.of.map(of => [of, it] as const)))
+  const chains = {
+    through: chainsThrough(section, window, byPart, look.sizes).length,
+    across: chainsAcross(section, byPart, look.sizes).length,
+  }
+  const margin = margins({ stand, chains })
+  const [width, height] = onPaper({ window, stand }, scale)
+  const level = stand.turn_deg === 0
+  const shown = parts.filter(it => isThere(it, section))
+  const column_mm = (shown.length - 1) * pitch_mm
+  // a column starts at the end where no chains stand and grows past the other only where it must
+  const extra = Math.max(0, column_mm + 2 * offEnd_mm - height)
+  const above = Math.max(margin.top, level || stand.mirrored ? extra : 0) + (level ? sideWord_mm : 0)
+  const below = Math.max(margin.bottom, !level && !stand.mirrored ? extra : 0)
+  const size_mm: Point = [
+    margin.left + width + margin.right + labels_mm.way + callout.balloon_mm,
+    below + height + above + title_mm,
+  ]
+  return {
+    size_mm,
+    draw: ([x, y]) => {
+      const at: Point = [x + margin.left, y + below]
+      const low = !level && !stand.mirrored ? at[1] - below + offEnd_mm : at[1] + offEnd_mm
+      const high =
+        at[1] + height + (level || stand.mirrored ? above - (level ? sideWord_mm : 0) : 0) - offEnd_mm
+      const column = {
+        side: 'right',
+        x: at[0] + width + margin.right + labels_mm.way,
+        low,
+        high,
+        pitch_mm,
+      } as const
+      const { view } = drawSection(section, {
+        ...look,
+        ...stand,
+        window,
+        scale,
+        at,
+        show: { sizes: true, numbers: true },
+        columns: [column],
+      })
+      const titleAt: Point = [x, y + size_mm[1] - 5]
+      const [name, cut] = cutHeading(place.side)
+      const title = filled(same(letter === '' ? '{0}' : `${letter}   {0}`), name)[language]
+      const head = [
+        text(title, titleAt, { height_mm: heights.subtitle_mm, bold: true }),
+        text(`${cut[language]} · ${scaleWords(scale)}`, [titleAt[0], titleAt[1] - 4.4], { faint: true }),
+      ]
+      return { view, marks: [...head, ...sideWords(view, head, language)] }
+    },
+  }
+}
+
+/** Whether a part is in a section at all: a list of several cuts has parts that one of them lacks. */
+const isThere = (part: ListedPart, section: Section): boolean =>
+  section.regions.some(it => part.of.includes(it.part)) ||
+  section.lines.some(it => part.of.includes(it.part)) ||
+  section.seen.some(it => part.of.includes(it.part))
