@@ -1,12 +1,21 @@
 import { readFile } from 'node:fs/promises'
 import { extname } from 'node:path'
-import { type Project, type ZonePlace, saveProject } from '../../core/detail'
-import { type Drawing, type SheetOptions, detailSheet, sheetScales } from '../../core/drawing'
+import { type Project, type ZonePlace, lastRevision, saveProject, zonesOf } from '../../core/detail'
+import {
+  type Drawing,
+  type SheetOptions,
+  cutsScales,
+  cutsSheet,
+  detailSheet,
+  sheetProblems,
+  sheetScales,
+} from '../../core/drawing'
 import { type Fonts, type Format, type Sheets, formats } from '../../core/export'
 import { jointBand } from '../../core/movement'
+import { check } from '../../core/rules'
 import { cutSection } from '../../core/section'
 import { type Result, ok, refused } from '../../core/units'
-import { type Words, filled, words } from '../../core/words'
+import { type Some, type Words, filled, isSome, words } from '../../core/words'
 import { writeWhole } from './write-file'
 
 /** Where a sheet is written, and in which format. */
@@ -22,27 +31,60 @@ export const targetOf = (to: unknown, version?: unknown): Result<Target> => {
 }
 
 /** How a sheet is asked for; `scale` as it was typed, `1:2`. */
-export type SheetAsked = Pick<SheetOptions, 'language' | 'palette'> & { readonly scale?: string }
+export type SheetAsked = Pick<SheetOptions, 'language' | 'palette' | 'unit' | 'paper'> & {
+  readonly scale?: string
+}
 
 /**
- * Draws a zone at its planned width and writes the sheet. Refused at a scale at which it does not fit on any sheet, and
- * where the system does not let it be written.
+ * Draws one zone, or several on one sheet, at their planned widths and writes the sheet. Refused on a paper or at a
+ * scale where it does not fit, with a text that is longer than its field, and where the system does not let it be
+ * written.
  */
 export const writeSheet = async (
   project: Project,
-  place: ZonePlace,
-  { to, format }: Target,
-  { scale, ...look }: SheetAsked,
+  places: Some<ZonePlace>,
+  target: Target,
+  { scale, ...asked }: SheetAsked,
 ): Promise<Result<string>> => {
-  const { planned_mm } = jointBand(project, place.opening, place.side, place.zone.id)
-  const section = cutSection(project, place, { state: 'planned', width_mm: planned_mm })
-  const scales = sheetScales(project, place, section, look)
+  const [first, ...more] = places
+  const all = zonesOf(project).filter(it => it.opening === first.opening)
+  const number = all.findIndex(it => it.zone.id === first.zone.id) + 1
+  const options = {
+    ...asked,
+    report: check(project),
+    sheet: isSome(more) ? '1 / 1' : `${number} / ${all.length}`,
+  }
+  const cuts: Some<ReturnType<typeof cutOf>> = [cutOf(project, first), ...more.map(it => cutOf(project, it))]
+  const scales = isSome(more)
+    ? asked.paper === 'A4'
+      ? []
+      : cutsScales(project, cuts, options)
+    : sheetScales(project, first, cuts[0].section, options)
   const chosen = scales.find(it => scaleName(it) === scale?.replaceAll(' ', ''))
+  if (!isSome(scales)) return refused({ at: '--paper', say: filled(noPaper, asked.paper ?? 'A3') })
   if (scale !== undefined && chosen === undefined)
     return refused({ at: '--scale', say: filled(noScale, scale, scales.map(scaleName).join(', ')) })
-  const drawing = detailSheet(project, place, section, { ...look, ...(chosen && { scale: chosen }) })
-  return writeWhole(to, await format.write(sheetsOf(project, drawing), await fontsOf(format.fonts)))
+  const how = { ...options, ...(chosen && { scale: chosen }) }
+  const drawing = isSome(more)
+    ? cutsSheet(project, cuts, how)
+    : detailSheet(project, first, cuts[0].section, how)
+  const problems = sheetProblems(project, drawing)
+  if (isSome(problems)) return refused(...problems)
+  return writeDrawings(project, [drawing], target)
 }
+
+const cutOf = (project: Project, place: ZonePlace) => {
+  const { planned_mm } = jointBand(project, place.opening, place.side, place.zone.id)
+  return { place, section: cutSection(project, place, { state: 'planned', width_mm: planned_mm }) }
+}
+
+/** Writes sheets of a project with the project in them. */
+export const writeDrawings = async (
+  project: Project,
+  drawings: Some<Drawing>,
+  { to, format }: Target,
+): Promise<Result<string>> =>
+  writeWhole(to, await format.write(sheetsOf(project, drawings), await fontsOf(format.fonts)))
 
 /** A scale as it stands on a sheet: paper to model. */
 const scaleName = (scale: number): string => `1:${Math.round(1 / scale)}`
@@ -51,18 +93,19 @@ const noScale = words(
   '“{0}” is no scale at which this cut fits on a sheet; it fits at {1}',
   '„{0}“ ist kein Maßstab, in dem dieser Schnitt auf ein Blatt passt; er passt in {1}',
 )
+const noPaper = words('this does not fit on {0} at any scale', 'das passt in keinem Maßstab auf {0}')
 
-const sheetsOf = (project: Project, drawing: Drawing): Sheets => {
+const sheetsOf = (project: Project, drawings: Some<Drawing>): Sheets => {
   const { author, number, name, office } = project.title
   return {
-    drawings: [drawing],
+    drawings,
     information: {
-      title: drawing.title,
+      title: drawings[0].title,
       author,
       subject: number,
       keywords: [name, office].filter(Boolean),
-      // A project keeps no day of its revision yet, and the day of writing would change the bytes.
-      dated: '',
+      // The day of the revision: the day of writing would change the bytes.
+      dated: lastRevision(project)?.date ?? '',
     },
     model: saveProject(project),
   }

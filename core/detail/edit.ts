@@ -6,6 +6,10 @@ import type { FieldAt } from './field'
 import type { IssueState, Revision } from './issue'
 import type { Project } from './model'
 
+/** A text of the title block. */
+export const titleTexts = ['name', 'office', 'author', 'place', 'number', 'note', 'approver'] as const
+export type TitleText = (typeof titleTexts)[number]
+
 /** Every change of a project, as data. A plain value goes through `state`; the others change structure. */
 export interface Edits {
   /** states a value or a word, or takes the statement back */
@@ -35,6 +39,8 @@ export interface Edits {
     readonly at_mm: number
     readonly offset_mm?: number
   }
+  /** writes a text of the title block; an approver may be taken back */
+  entitle: { readonly text: TitleText; readonly to: string }
   /** puts the sheets to a state; with a revision, that line is added to the table and, where issued, keeps the digest */
   issue: { readonly status: IssueState; readonly revision?: Omit<Revision, 'digest'> }
   'choose-practice': { readonly practice: string }

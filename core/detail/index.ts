@@ -1,6 +1,8 @@
 export { bearingIndex, layerDepths, wallDepths } from './depths'
 export type { Placed, WallDepths } from './depths'
 export type { Edit, EditKind, EditKinds, EditOf, Edits } from './edit'
+export { titleTexts } from './edit'
+export type { TitleText } from './edit'
 export { editKinds } from './edits/all'
 export { applyEdit, applyEdits } from './edits/apply'
 export { materialOf } from './edits/materials'

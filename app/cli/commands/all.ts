@@ -2,8 +2,9 @@ import { check } from './check'
 import type { Command } from './command'
 import { draw } from './draw'
 import { heat } from './heat'
+import { issue } from './issue'
 import { samples } from './samples'
 import { set } from './set'
 
 /** Every command, in the order of the help. */
-export const commands: readonly Command[] = [check, draw, heat, set, samples]
+export const commands: readonly Command[] = [check, draw, issue, heat, set, samples]

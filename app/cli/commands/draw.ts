@@ -1,14 +1,14 @@
 import type { Problem } from '../../../core/units'
-import { cutPlace, cutOption, openingOption } from '../cut-place'
+import { cutPlaces, cutsOption, openingOption } from '../cut-place'
 import { readProject } from '../read-project'
 import { problemsText } from '../text/problems'
 import type { Command } from './command'
 import { languageOf, languageOption } from './language'
 
-/** Draws one cut of a project on a sheet, to scale, in the format that the name of the file asks for. */
+/** Draws one cut of a project, or several together, on a sheet, to scale, in the format that the name of the file asks for. */
 export const draw: Command = {
   name: 'draw',
-  says: 'draw one cut of a project on a sheet, true to scale',
+  says: 'draw one cut of a project, or head, jamb and sill together, on a sheet, true to scale',
   takes: [{ name: 'file', says: 'the project file' }],
   options: [
     { flags: '--to <file>', says: 'where to write; its ending names the format, as in jamb.svg' },
@@ -17,7 +17,18 @@ export const draw: Command = {
       says: 'scale, as in 1:2, instead of the largest that fits on the smallest sheet',
     },
     openingOption,
-    cutOption,
+    cutsOption,
+    {
+      flags: '--paper <paper>',
+      says: 'size of the sheet, instead of the smallest',
+      choices: ['A4', 'A3'],
+    },
+    {
+      flags: '--lengths <unit>',
+      says: 'what lengths are written in',
+      choices: ['mm', 'inch'],
+      usually: 'mm',
+    },
     {
       flags: '--ink <ink>',
       says: 'black for copiers, or colour',
@@ -45,12 +56,14 @@ export const draw: Command = {
     const opened = await readProject(file)
     if (!opened.ok) return refuse(file, opened.problems)
     const { project } = opened.value
-    const place = cutPlace(project, chosen)
-    if (!place.ok) return refuse('--opening', place.problems)
+    const places = cutPlaces(project, chosen)
+    if (!places.ok) return refuse('--opening', places.problems)
     const palette = chosen['ink'] === 'colour' ? 'colour' : 'black'
-    const written = await writeSheet(project, place.value, target.value, {
+    const written = await writeSheet(project, places.value, target.value, {
       language,
       palette,
+      unit: chosen['lengths'] === 'inch' ? 'inch' : 'mm',
+      ...(chosen['paper'] === 'A4' || chosen['paper'] === 'A3' ? { paper: chosen['paper'] } : {}),
       ...(typeof chosen['scale'] === 'string' && { scale: chosen['scale'] }),
     })
     if (!written.ok) return refuse('', written.problems)

@@ -2,7 +2,7 @@ import type { EditKinds } from '../edit'
 import { choosePractice, chooseProfile, chooseWall } from './choose'
 import { confirm } from './confirm'
 import { insert, move, remove } from './layers'
-import { issue } from './issue'
+import { entitle, issue } from './issue'
 import { fill, replace } from './seals'
 import { state } from './state'
 import { chooseJoint, joinZones, measureOffset, splitZone } from './zones'
@@ -20,6 +20,7 @@ export const editKinds: EditKinds = {
   'join-zones': joinZones,
   'choose-joint': chooseJoint,
   'measure-offset': measureOffset,
+  entitle,
   issue,
   'choose-practice': choosePractice,
   'choose-profile': chooseProfile,

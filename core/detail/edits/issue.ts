@@ -1,9 +1,22 @@
 import { z } from 'zod'
 import { ok, refused } from '../../units'
 import { filled, words } from '../../words'
-import type { EditKind } from '../edit'
+import { type EditKind, titleTexts } from '../edit'
 import { issueStates } from '../issue'
 import { designDigest } from '../issue-standing'
+
+/** Writes a text of the title block. */
+export const entitle: EditKind<'entitle'> = {
+  kind: 'entitle',
+  schema: z.strictObject({ kind: z.literal('entitle'), text: z.enum(titleTexts), to: z.string().max(200) }),
+  apply: (project, { text, to }) => {
+    const { approver: _approver, ...title } = project.title
+    return ok({
+      ...project,
+      title: text === 'approver' && to === '' ? title : { ...project.title, [text]: to },
+    })
+  },
+}
 
 /** Puts the sheets of a project to a state. What is issued needs a revision of its own, with another index. */
 export const issue: EditKind<'issue'> = {

@@ -1,6 +1,7 @@
-import { issueStanding, lastRevision, type Project } from '../../detail'
-import { type Problem } from '../../units'
-import { filled, type Language, same, type Words, words } from '../../words'
+import { issueStanding, lastRevision, type Project, type Revision } from '../../detail'
+import type { Problem } from '../../units'
+import { filled, type Language, type Words, words } from '../../words'
+import type { Drawing } from '../mark'
 import { heights, textWidth_mm } from '../text/lettering'
 import { revisionRoom_mm } from './revision-table'
 import { mandatoryFields, overlongIn, titleCaption, type TitleField } from './title-block'
@@ -70,27 +71,38 @@ export const supersededWords = (project: Project): Words | undefined => {
     : undefined
 }
 
-/** What does not fit into its field: a sheet with such a text is refused, with the field and what it holds. */
-export const titleProblems = (project: Project, values: TitleValues): readonly Problem[] => [
-  ...overlongIn(values).map(({ field, letters, room }): Problem => ({
+/**
+ * What does not fit into its field on a sheet: a file with such a text is refused, with the name of the field, how long
+ * the text is and how much fits.
+ */
+export const sheetProblems = (project: Project, drawing: Drawing): readonly Problem[] => [
+  ...overlongIn(titleOn(drawing)).map(({ field, letters, room }): Problem => ({
     at: `title.${field}`,
     say: filled(tooLong, titleCaption(field), letters, room),
   })),
-  ...(project.title.revisions ?? []).flatMap((revision, at) =>
-    (['index', 'note'] as const).flatMap((column): Problem[] => {
-      const width = textWidth_mm(revision[column], heights.note_mm, column === 'index')
-      const room_mm = revisionRoom_mm[column]
-      if (width <= room_mm) return []
-      const letters = [...revision[column]].length
-      return [
-        {
-          at: `title.revisions.${at}.${column}`,
-          say: filled(tooLong, same(revision.index), letters, Math.floor((letters * room_mm) / width)),
-        },
-      ]
-    }),
-  ),
+  ...(project.title.revisions ?? []).flatMap(revisionProblems),
 ]
+
+/** The title block that a sheet has. */
+export const titleOn = ({ marks }: Drawing): Readonly<Record<string, string>> =>
+  marks.flatMap(it => (it.kind === 'symbol' && it.name === 'title-block' ? [it.values] : []))[0] ?? {}
+
+const revisionProblems = (revision: Revision, at: number): readonly Problem[] =>
+  (['index', 'note'] as const).flatMap((column): Problem[] => {
+    const width = textWidth_mm(revision[column], heights.note_mm, column === 'index')
+    const room_mm = revisionRoom_mm[column]
+    if (width <= room_mm) return []
+    const letters = [...revision[column]].length
+    const room = Math.floor((letters * room_mm) / width)
+    return [
+      {
+        at: `title.revisions.${at}.${column}`,
+        say: filled(tooLong, filled(revisionWord, revision.index), letters, room),
+      },
+    ]
+  })
+
+const revisionWord = words('Revision {0}', 'Änderung {0}')
 
 const tooLong = words(
   '{0}: the text has {1} letters, about {2} fit its field',
