@@ -233,6 +233,13 @@ describe('a multifunction tape', () => {
     expect(kind.takes(seal)).toEqual({ by: 'range', joint_mm: { min: 10, max: 20 } })
   })
 
+  test('is graded over its width: the third at the room side is impregnated tighter', () => {
+    const areas = kind.lay(seal, bay(14)).regions.map(it => [it.id, areaOf(it.outline)] as const)
+    expect(areas.map(([id]) => id)).toEqual(['s.outer', 's.inner'])
+    expect(areas[0]?.[1]).toBeCloseTo((14 * 74 * 2) / 3)
+    expect(areas[1]?.[1]).toBeCloseTo((14 * 74) / 3)
+  })
+
   test('is tighter to vapour in its inner zone than in its outer one', () => {
     const [inner, outer] = [kind.sd_m(seal, 'inner'), kind.sd_m(seal, 'outer')]
     expect(inner?.winter.min).toBeGreaterThanOrEqual(outer?.winter.max ?? Infinity)
@@ -244,6 +251,22 @@ describe('what closes no plane', () => {
     const kind = kindOf({ kind: name })
     expect(kind.serves(kind.fresh('s', kind.planes[0], bay(14)))).toEqual([])
   })
+
+  test.each(['plaster-stop-bead', 'render-stop-bead'])(
+    '%s fills the strip between finish and frame',
+    name => {
+      const kind = kindOf({ kind: name })
+      const [plane] = kind.planes
+      const { regions } = kind.lay(kind.fresh('s', plane, bay(14)), bay(14))
+      const strip = bay(14).ends[ownEnd(plane)].stop ?? []
+      expect(regions.reduce((sum, it) => sum + areaOf(it.outline), 0)).toBeCloseTo(areaOf(strip))
+      const corners = regions.flatMap(it => it.outline.map(String))
+      expect(corners).toEqual(expect.arrayContaining(strip.map(String)))
+      // the soft tape lies on the frame
+      const tape = regions.find(it => it.id === 's.tape')
+      expect(tape?.outline.some(([, y]) => y === (plane === 'outer' ? 0 : 78))).toBe(true)
+    },
+  )
 
   test('a render stop bead tested against driving rain closes the outer plane', () => {
     const kind = kindOf({ kind: 'render-stop-bead' })
