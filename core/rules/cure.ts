@@ -17,14 +17,18 @@ const mostChanges = 3
  * not so before, in any opening. Work on site stays as it is. Where nothing stays, the joint has to be designed anew.
  */
 export const cureIn = (project: Project, practice: Practice, before: readonly Judged[]): Cure => {
-  const was = verdictsOf(before)
+  // asked for only when a remedy is sought: a check that nobody cures does not pay for it
+  const was = once(
+    (_: 'before') => verdictsOf(before),
+    it => it,
+  )
   const after = once((edits: Some<Edit>) => verdictsAfter(project, practice, edits), JSON.stringify)
   const cure = (it: Judged, candidates: Iterable<Remedy>): Some<Remedy> => {
     const changes: Remedy[] = []
     const acts: Remedy[] = []
     for (const one of candidates) {
       if (one.kind === 'act') acts.push(one)
-      else if (cures(it, was, after(one.edits))) changes.push(one)
+      else if (cures(it, was('before'), after(one.edits))) changes.push(one)
       if (changes.length === mostChanges) break
     }
     const kept = [...changes, ...acts]
@@ -56,7 +60,9 @@ const likeness = ({ rule, at }: Judged): string => {
   const sizes = `${frame_mm} ${opening_mm} ${opens_mm} ${closes_mm}`
   const place = `${at.opening.position_mm.value} ${at.opening.asked?.exposure?.value ?? ''}`
   const whole =
-    rule.about === 'zone' || rule.about === 'part' ? place : `${at.opening.id} ${at.fixing?.id ?? ''}`
+    rule.about === 'zone' || rule.about === 'part'
+      ? place
+      : `${at.opening.id} ${at.side} ${at.fixing?.id ?? ''}`
   return `${rule.id} ${at.joint.id} ${at.seal?.id ?? ''} ${at.wall.id} ${at.frame.id} ${sizes} ${whole}`
 }
 

@@ -2,7 +2,6 @@ import { exactly } from '../../units'
 import { type Words, words } from '../../words'
 import { field } from '../readings/field'
 import { hasValue } from '../readings/seals'
-import { replaceSeal } from '../remedies/remedies'
 import { lengthOf } from '../remedies/state'
 import { type AnyRule, rule } from '../rule'
 
@@ -40,7 +39,6 @@ const membraneBond = (bond: Bond): AnyRule =>
     *remedies(_known, { least_mm }, at) {
       if (!at.seal) return
       yield* lengthOf(field(bond.field).name, bond.field, at.seal.id, least_mm)
-      yield* replaceSeal(at, at.seal)
     },
     examples: [
       {

@@ -1,7 +1,6 @@
 import { filled, listed, same, words } from '../../words'
 import { placed, type Reading } from '../reading'
 import { type AnySeal, kindOf } from '../../seals'
-import { replaceSeal } from '../remedies/remedies'
 import { wordOf } from '../remedies/state'
 import { rule } from '../rule'
 
@@ -62,7 +61,6 @@ export const tapeClassRule = rule({
   *remedies(_known, { classes }, at) {
     if (!at.seal) return
     for (const one of classes) yield* wordOf(at.project, 'tape.class', at.seal.id, one)
-    yield* replaceSeal(at, at.seal)
   },
   examples: [
     {
