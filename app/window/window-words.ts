@@ -142,6 +142,8 @@ export const say = {
   cancel: words('Cancel', 'Abbrechen'),
   close: words('Close', 'Schließen'),
 
+  scale: words('Scale', 'Maßstab'),
+  fitting: words('fitting', 'passend'),
   exportThis: words('Export', 'Ausgeben'),
   ink: words('Ink', 'Druck'),
   colour: words('Colour', 'Farbe'),

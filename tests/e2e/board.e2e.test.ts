@@ -81,6 +81,15 @@ describe('the board', () => {
     }
   })
 
+  it('goes from a size to its field with a double click', async () => {
+    const { page } = await open()
+    await page.locator('text[data-size="reveal.cover"]').dblclick()
+    await page.keyboard.type('25')
+    await page.keyboard.press('Enter')
+    expect(await valueOf(page, 'Cover of the frame')).toBe('25')
+    expect(await page.locator('text[data-size="reveal.cover"]').textContent()).toBe('25')
+  })
+
   it('opens and closes the joint between cold and hot', async () => {
     const { page } = await open()
     const slider = page.getByRole('slider', { name: 'Joint at' })

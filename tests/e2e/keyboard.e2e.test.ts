@@ -82,6 +82,20 @@ describe('by keyboard alone', () => {
     expect(await page.evaluate('document.activeElement.dataset.verdict')).toBe('not-met')
   })
 
+  it('comma and point make the joint colder and hotter, but not in a text', async () => {
+    const { page } = await open()
+    const slider = page.getByRole('slider', { name: 'Joint at' })
+    await page.locator('[data-area="section"]').focus()
+    await page.keyboard.press(',')
+    await page.keyboard.press(',')
+    expect(await slider.inputValue()).toBe('-0.2')
+    await page.keyboard.press('.')
+    expect(await slider.inputValue()).toBe('-0.1')
+    await page.getByRole('textbox', { name: 'Frame width', exact: true }).click()
+    await page.keyboard.press('.')
+    expect(await slider.inputValue()).toBe('-0.1')
+  })
+
   it('a command is found by its name', async () => {
     const { page } = await open()
     await page.keyboard.press('Control+k')

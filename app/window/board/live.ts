@@ -5,6 +5,8 @@ import type { Camera, Px } from './camera'
 
 /** A size on the board in pixels: its line, where its extension lines start, and its number. */
 export type Dim = {
+  /** the field that states it: a double click goes there */
+  readonly field?: string
   readonly from: Px
   readonly to: Px
   readonly feet: readonly [Px, Px]
@@ -66,9 +68,10 @@ export const stillDims = (project: Project, view: View, width_mm: number, camera
   const outer = Math.min(at.depths.outer_mm, at.position_mm)
   const foot = camera.toPx([0, outer])[0]
   const x = Math.max(22, foot - off_px)
-  const dim = (from: number, to: number): Dim => {
+  const dim = (field: string, from: number, to: number): Dim => {
     const [a, b] = [camera.toPx([from, outer])[1], camera.toPx([to, outer])[1]]
     return {
+      field,
       kind: 'gap',
       says: { en: '', de: '' },
       value_mm: to - from,
@@ -79,5 +82,8 @@ export const stillDims = (project: Project, view: View, width_mm: number, camera
     }
   }
   const isCovered = view.side !== 'sill' && at.depths.before.length > 0 && at.cover_mm > 0
-  return [dim(0, width_mm), ...(isCovered ? [dim(width_mm, width_mm + at.cover_mm)] : [])]
+  return [
+    dim('joint.planned', 0, width_mm),
+    ...(isCovered ? [dim('reveal.cover', width_mm, width_mm + at.cover_mm)] : []),
+  ]
 }

@@ -73,9 +73,9 @@ export const writeVerdict = (it: Finding, language: Language): WrittenVerdict =>
   }
 }
 
-/** A margin inside its limit has a plus; nothing and what is short have none. */
+/** A margin inside its limit has a plus, none at all both signs, and what is short its own minus. */
 const signed = (margin: string): string =>
-  /^(?:−|0(?:[.,]0+)?(?![\d.,]))/.test(margin) ? margin : `+${margin}`
+  margin.startsWith('−') ? margin : /^0(?:[.,]0+)?(?![\d.,])/.test(margin) ? `±${margin}` : `+${margin}`
 
 /** The name of a value that is missing or assumed. */
 export const nameOfField = ({ field }: FieldAt): Words =>
