@@ -64,6 +64,9 @@ export const general = {
       ifBroken: 'not-met',
     },
   ],
+  'tape-lower-half': [
+    { when: {}, then: { share: 0.5 }, cite: cite('convention', 'ours'), ifBroken: 'advice' },
+  ],
   'tape-flanks': [
     { when: {}, then: 'firm', cite: cite('window-joint-leaflet', 'memory'), ifBroken: 'not-met' },
   ],

@@ -30,6 +30,7 @@ const thens: { readonly [K in LimitKey]: z.ZodType<LimitShapes[K]['then']> } = {
   'membrane-slack': least,
   'membrane-on-reveal': z.strictObject({ least: number.exactOptional(), most: number.exactOptional() }),
   'tape-class': z.strictObject({ classes: z.array(z.string().max(60)).max(20) }),
+  'tape-lower-half': z.strictObject({ share: number }),
   'tape-flanks': z.literal('firm'),
   'fixing-corner': z.strictObject({
     from: z.enum(['inner-corner', 'outer-corner']),

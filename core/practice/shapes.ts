@@ -21,6 +21,8 @@ export interface SealShapes {
     given: { exposure: 'exposed' | 'sheltered' | 'covered' | 'inside' }
     then: { readonly classes: readonly string[] }
   }
+  /** how much of its printed range lies below the planned joint at most */
+  'tape-lower-half': { given: Nothing; then: { readonly share: number } }
   'tape-flanks': { given: Nothing; then: 'firm' }
 }
 

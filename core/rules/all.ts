@@ -38,6 +38,7 @@ import { sillOverhang } from './sill/sill-overhang'
 import { sillThroat } from './sill/sill-throat'
 import { tapeClassRule } from './tape/tape-class'
 import { tapeFlanks } from './tape/tape-flanks'
+import { tapeLowerHalf } from './tape/tape-lower-half'
 import { tapeRange } from './tape/tape-range'
 
 /** Every rule. A new one is one file and one line here. */
@@ -52,6 +53,7 @@ export const rules: readonly AnyRule[] = [
   jointForMovement,
   perimeterGap,
   tapeRange,
+  tapeLowerHalf,
   tapeClassRule,
   tapeFlanks,
   jointThere,

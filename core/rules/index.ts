@@ -1,6 +1,8 @@
 export { rules } from './all'
 export { check } from './check'
+export { fieldName } from './field-name'
 export { verdicts } from './finding'
 export type { Compared, Finding, NotApplicable, Outcome, Remedy, Report, Verdict, Where } from './finding'
+export * as labels from './labels'
 export type { AnyRule } from './rule'
 export { marginOfFinding, worstFirst } from './worst-first'

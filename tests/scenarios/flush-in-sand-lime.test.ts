@@ -9,6 +9,8 @@ holds('flush-in-sand-lime', [
   ['tape-range', 'jambs', 'met', 10, 18],
   ['tape-range', 'head', 'met', 10.84, 2.16],
   ['tape-range', 'sill', 'met'],
+  ['tape-lower-half', 'jambs', 'met', 12, 14],
+  ['tape-lower-half', 'head', 'met', 14, 14],
   ['tape-class', 'all sides', 'met'],
   ['tape-flanks', 'jambs', 'met'],
   ['membrane-on-frame', 'all sides', 'met', 15],

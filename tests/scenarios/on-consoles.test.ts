@@ -8,6 +8,7 @@ holds('on-consoles', [
   ['tape-range', 'jambs', 'met', 13.6],
   ['tape-range', 'head', 'met', 13.25],
   ['tape-range', 'sill', 'met', 14],
+  ['tape-lower-half', 'all sides', 'met', 15],
   ['tape-class', 'all sides', 'met'],
   ['tape-flanks', 'all sides', 'met'],
   ['membrane-on-frame', 'all sides', 'met', 15],

@@ -66,12 +66,12 @@ export const membraneOnReveal = rule({
   band: [],
   applies: at => {
     const { seal, wall } = at
-    if (!seal || seal.plane !== 'inner' || !hasValue(seal, 'membrane.bond-wall'))
-      return words('there is no membrane inside', 'innen ist keine Folie')
     if (at.side === 'sill')
       return words('under the sill board nothing is plastered', 'unter der Innenbank wird nicht verputzt')
     if (wall.reveal.lining_mm.value === 0)
       return words('the reveal is not plastered', 'die Leibung wird nicht verputzt')
+    if (!seal || seal.plane !== 'inner' || !hasValue(seal, 'membrane.bond-wall'))
+      return words('there is no membrane inside', 'innen ist keine Folie')
     return bareRevealOf(at) > 0
       ? true
       : words('the frame stands beyond the bearing layer', 'der Rahmen steht außerhalb der tragenden Schicht')
