@@ -4,6 +4,7 @@ import { type Project, type ZonePlace, lastRevision, saveProject, zonesOf } from
 import {
   type Drawing,
   type SheetOptions,
+  checkReport,
   cutsScales,
   cutsSheet,
   detailSheet,
@@ -77,6 +78,13 @@ const cutOf = (project: Project, place: ZonePlace) => {
   const { planned_mm } = jointBand(project, place.opening, place.side, place.zone.id)
   return { place, section: cutSection(project, place, { state: 'planned', width_mm: planned_mm }) }
 }
+
+/** Writes the check of a project as pages. */
+export const writeReport = (
+  project: Project,
+  target: Target,
+  look: Pick<SheetOptions, 'language' | 'palette'>,
+): Promise<Result<string>> => writeDrawings(project, checkReport(project, check(project), look), target)
 
 /** Writes sheets of a project with the project in them. */
 export const writeDrawings = async (

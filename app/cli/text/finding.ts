@@ -1,13 +1,13 @@
 import type { FieldAt } from '../../../core/detail'
 import { sideName } from '../../../core/kinds'
 import type { Term } from '../../../core/movement'
-import type { Compared, Finding, Remedy } from '../../../core/rules'
+import { type Compared, type Finding, type Remedy, fieldName, labels } from '../../../core/rules'
 import { source, trustName } from '../../../core/sources'
 import { basisName, usualDecimals, writeCompared, writeQuantity } from '../../../core/units'
 import { type Language, type Words, listed } from '../../../core/words'
-import { fieldName } from './field-name'
-import { governs, label, nothing, verdictName } from './labels'
 import { wrapped } from './wrap'
+
+const { governs, label, nothing, verdictName } = labels
 
 /** A finding as lines: verdict and title, then what it rests on, in a column of labels. */
 export const findingLines = (it: Finding, language: Language): readonly string[] => {

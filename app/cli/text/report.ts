@@ -3,11 +3,17 @@ import type { Id } from '../../../core/geometry'
 import { type Side, sideName, sides } from '../../../core/kinds'
 import { jointBand } from '../../../core/movement'
 import type { Practice } from '../../../core/practice'
-import { type Finding, type NotApplicable, type Report, type Where, verdicts } from '../../../core/rules'
+import {
+  type Finding,
+  type NotApplicable,
+  type Report,
+  type Where,
+  labels,
+  verdicts,
+} from '../../../core/rules'
 import { usualDecimals, writeBand, writeQuantity } from '../../../core/units'
 import type { Language, Words } from '../../../core/words'
 import { findingLines } from './finding'
-import * as labels from './labels'
 import { wrapped } from './wrap'
 
 /** What a report is about. */

@@ -2,7 +2,7 @@ import type { Id, Point } from '../../geometry'
 import { assign } from './assign'
 import {
   anchorsOf,
-  areInConflict,
+  conflictOf,
   floatsAt,
   type Leader,
   leaderCost,
@@ -97,7 +97,7 @@ const layoutOf = (
   leaders: readonly Leader[],
 ): Layout => {
   const conflicts = leaders.reduce(
-    (sum, a, at) => sum + leaders.slice(at + 1).filter(b => areInConflict(a, b)).length,
+    (sum, a, at) => leaders.slice(at + 1).reduce((so, b) => so + conflictOf(a, b), sum),
     0,
   )
   return {

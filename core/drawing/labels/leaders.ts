@@ -134,17 +134,26 @@ const within = (spans: readonly (readonly [number, number])[], from: number, to:
   return sum
 }
 
-/** Whether two leaders cross, run too close, or one comes too near to the dot of the other. */
-export const areInConflict = (a: Leader, b: Leader): boolean => {
-  if (a.high + callout.offDot_mm < b.low || b.high + callout.offDot_mm < a.low) return false
+/**
+ * How bad two leaders are for each other: 1 where they run too close or one comes too near to the dot of the other,
+ * more where they cross, 0 else.
+ */
+export const conflictOf = (a: Leader, b: Leader): number => {
+  if (a.high + callout.offDot_mm < b.low || b.high + callout.offDot_mm < a.low) return 0
+  let near = false
   for (let i = 0; i + 1 < a.path.length; i++)
     for (let j = 0; j + 1 < b.path.length; j++) {
       const [p, q, r, s] = [a.path[i], a.path[i + 1], b.path[j], b.path[j + 1]]
-      if (p && q && r && s && !areFar(p, q, r, s) && betweenStretches_mm(p, q, r, s) < callout.apart_mm)
-        return true
+      if (!p || !q || !r || !s || areFar(p, q, r, s)) continue
+      const between = betweenStretches_mm(p, q, r, s)
+      if (between === 0) return crossing
+      near = near || between < callout.apart_mm
     }
-  return isNearDot(a, b) || isNearDot(b, a)
+  return near || isNearDot(a, b) || isNearDot(b, a) ? 1 : 0
 }
+
+/** A crossing is as bad as so many leaders that are too close: in a dense picture some may have to be. Ours. */
+const crossing = 8
 
 const areFar = (p: Point, q: Point, r: Point, s: Point): boolean =>
   Math.max(p[1], q[1]) + callout.apart_mm < Math.min(r[1], s[1]) ||

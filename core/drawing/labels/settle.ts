@@ -1,4 +1,4 @@
-import { areInConflict, type Leader } from './leaders'
+import { conflictOf, type Leader } from './leaders'
 
 /** What a conflict costs against a length of leader. Ours: more than any leader on a sheet. */
 const conflictCost = 1000
@@ -24,19 +24,15 @@ export const settle = (
   const against = (part: number, slot: number, option: number, skip: number) => {
     let hits = 0
     for (let other = 0; other < count; other++)
-      if (
-        other !== part &&
-        other !== skip &&
-        conflict(cell(part, slot), option, cell(other, slots[other]!), pick[other]!)
-      )
-        hits++
+      if (other !== part && other !== skip)
+        hits += conflict(cell(part, slot), option, cell(other, slots[other]!), pick[other]!)
     return hits * conflictCost
   }
   const costOf = (part: number, skip = -1) =>
     own(part, slots[part]!, pick[part]!) + against(part, slots[part]!, pick[part]!, skip)
   const exchange = (a: number, b: number): boolean => {
     const between = (slotA: number, optionA: number, slotB: number, optionB: number) =>
-      conflict(cell(a, slotA), optionA, cell(b, slotB), optionB) ? conflictCost : 0
+      conflict(cell(a, slotA), optionA, cell(b, slotB), optionB) * conflictCost
     const [slotA, slotB] = [slots[a]!, slots[b]!]
     const before = costOf(a, b) + costOf(b, a) + between(slotA, pick[a]!, slotB, pick[b]!)
     const least = own(a, slotB, 0) + own(b, slotA, 0)
@@ -101,18 +97,18 @@ export const settle = (
   return { slots, leaders: leaders.filter(it => it !== undefined), total: total() }
 }
 
-/** Whether two leaders of the table are in conflict: asked often, so each answer between first choices is kept. */
+/** How bad two leaders of the table are for each other: asked often, so each answer between first choices is kept. */
 const conflictsIn = (table: readonly (readonly Leader[])[]) => {
   const size = table.length
   const known = new Uint8Array(size * size)
-  const look = (cellA: number, optionA: number, cellB: number, optionB: number): boolean => {
+  const look = (cellA: number, optionA: number, cellB: number, optionB: number): number => {
     const [a, b] = [table[cellA]?.[optionA], table[cellB]?.[optionB]]
-    return a !== undefined && b !== undefined && areInConflict(a, b)
+    return a !== undefined && b !== undefined ? conflictOf(a, b) : 0
   }
-  return (cellA: number, optionA: number, cellB: number, optionB: number): boolean => {
+  return (cellA: number, optionA: number, cellB: number, optionB: number): number => {
     if (optionA + optionB > 0) return look(cellA, optionA, cellB, optionB)
     const at = cellA < cellB ? cellA * size + cellB : cellB * size + cellA
-    if (known[at] === 0) known[at] = look(cellA, 0, cellB, 0) ? 2 : 1
-    return known[at] === 2
+    if (known[at] === 0) known[at] = look(cellA, 0, cellB, 0) + 1
+    return known[at]! - 1
   }
 }

@@ -9,7 +9,7 @@ import {
   type ZonePlace,
 } from '../../detail'
 import type { Id } from '../../geometry'
-import { inWords, noBreak, writeQuantity } from '../../units'
+import { inWords, noBreak, writeNumber, writeQuantity } from '../../units'
 import { filled, type Words, words } from '../../words'
 import { lengthSign, type LengthUnit, writeLength } from '../sizes/lengths'
 
@@ -34,7 +34,9 @@ export const assumedAt = (project: Project, place: ZonePlace, unit: LengthUnit =
       const amount =
         field.unit === 'mm'
           ? inWords(language => `${writeLength(value.value, unit, language)}${noBreak}${lengthSign[unit]}`)
-          : inWords(language => writeQuantity(value.value, field.unit, language))
+          : unit === 'inch' && field.unit === 'mm_m'
+            ? inWords(language => `${writeNumber(value.value, language)}${noBreak}‰`)
+            : inWords(language => writeQuantity(value.value, field.unit, language))
       return [filled(words('{0}: {1}', '{0}: {1}'), field.name, amount)]
     }),
   )

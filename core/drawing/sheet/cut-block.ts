@@ -3,6 +3,7 @@ import type { Point } from '../../geometry'
 import type { Section } from '../../section'
 import { filled, type Language, same } from '../../words'
 import type { Mark, View } from '../mark'
+import type { Column } from '../labels/lay-out'
 import { drawSection } from '../section/draw-section'
 import type { ListedPart } from '../section/listed-part'
 import { chainsAcross, chainsThrough } from '../section/section-sizes'
@@ -12,7 +13,7 @@ import { callout } from '../style/spacing'
 import { heights } from '../text/lettering'
 import { cutHeading, scaleWords } from './headings'
 import { text } from './marks'
-import { labels_mm, margins, onPaper } from './room'
+import { margins, onPaper } from './room'
 import { sideWords } from './side-words'
 
 /** One of several cuts on a sheet, with the letter of its plane. */
@@ -27,17 +28,47 @@ export type CutBlock = {
 
 /** What the title of a cut takes above it, and words for inside and outside where they have no room beside it. */
 const title_mm = 8
-const sideWord_mm = 6.5
+const sideWord_mm = 10
 /** Numbers without words stand this far apart, and this far off a break line. Ours. */
 const pitch_mm = 6.4
 const offEnd_mm = 3
+
+/** How far numbers stand off the picture, and how much higher their column is than it must be. */
+type Try = { readonly way_mm: number; readonly more_mm: number }
+
+/** At small scales leaders need room for their slopes: tried in this order until none crosses another. Ours. */
+const tries: readonly Try[] = [
+  { way_mm: 7, more_mm: 0 },
+  { way_mm: 14, more_mm: 0 },
+  { way_mm: 14, more_mm: 14 },
+  { way_mm: 20, more_mm: 14 },
+  { way_mm: 20, more_mm: 28 },
+]
+
+/** The first of some ways without a conflict, or the one with the fewest. */
+const leastConflicts = <T>(ways: readonly (() => T)[], conflictsIn: (it: T) => number): T => {
+  let best: { readonly it: T; readonly conflicts: number } | undefined
+  for (const way of ways) {
+    const it = way()
+    const conflicts = conflictsIn(it)
+    if (best === undefined || conflicts < best.conflicts) best = { it, conflicts }
+    if (conflicts === 0) break
+  }
+  if (best === undefined) throw new Error('no way to number a cut')
+  return best.it
+}
 
 /** A cut at a scale. Numbers stand in one column at its right, names in the list of parts. */
 export const cutBlock = (
   project: Project,
   { place, section, letter }: Cut,
   parts: readonly ListedPart[],
-  how: { readonly scale: number; readonly language: Language; readonly unit: LengthUnit },
+  how: {
+    readonly scale: number
+    readonly language: Language
+    readonly unit: LengthUnit
+    readonly roomy: boolean
+  },
 ): CutBlock => {
   const { scale, language, unit } = how
   const look = { ...zoneLook(project, place, language, unit), parts }
@@ -53,37 +84,43 @@ export const cutBlock = (
   const level = stand.turn_deg === 0
   const shown = parts.filter(it => isThere(it, section))
   const column_mm = (shown.length - 1) * pitch_mm
-  // a column starts at the end where no chains stand and grows past the other only where it must
-  const extra = Math.max(0, column_mm + 2 * offEnd_mm - height)
-  const above = Math.max(margin.top, level || stand.mirrored ? extra : 0) + (level ? sideWord_mm : 0)
-  const below = Math.max(margin.bottom, !level && !stand.mirrored ? extra : 0)
-  const size_mm: Point = [
-    margin.left + width + margin.right + labels_mm.way + callout.balloon_mm,
-    below + height + above + title_mm,
-  ]
+  /** How a try shares the room: above and below the view, and the column of numbers seen from the view. */
+  const shared = ({ way_mm, more_mm }: Try) => {
+    // a column starts at the end where no chains stand and grows past the other only where it must
+    const extra = Math.max(0, column_mm + more_mm + 2 * offEnd_mm - height)
+    const up = level || stand.mirrored ? extra : 0
+    const down = level || stand.mirrored ? 0 : extra
+    return {
+      above: Math.max(margin.top, up) + (level ? sideWord_mm : 0),
+      below: Math.max(margin.bottom, down),
+      column: {
+        side: 'right',
+        x: width + margin.right + way_mm,
+        low: offEnd_mm - Math.max(0, down),
+        high: height - offEnd_mm + up,
+        pitch_mm,
+      },
+    } as const
+  }
+  const drawnAt = (at: Point, column: Column, sizes: boolean) =>
+    drawSection(section, {
+      ...look,
+      ...stand,
+      window,
+      scale,
+      at,
+      show: { sizes, numbers: true },
+      columns: [{ ...column, x: column.x + at[0], low: column.low + at[1], high: column.high + at[1] }],
+    })
+  const { above, below, column } = leastConflicts(
+    (how.roomy ? tries : tries.slice(0, 2)).map(it => () => shared(it)),
+    it => drawnAt([0, 0], it.column, false).layout.conflicts,
+  )
+  const size_mm: Point = [margin.left + column.x + callout.balloon_mm, below + height + above + title_mm]
   return {
     size_mm,
     draw: ([x, y]) => {
-      const at: Point = [x + margin.left, y + below]
-      const low = !level && !stand.mirrored ? at[1] - below + offEnd_mm : at[1] + offEnd_mm
-      const high =
-        at[1] + height + (level || stand.mirrored ? above - (level ? sideWord_mm : 0) : 0) - offEnd_mm
-      const column = {
-        side: 'right',
-        x: at[0] + width + margin.right + labels_mm.way,
-        low,
-        high,
-        pitch_mm,
-      } as const
-      const { view } = drawSection(section, {
-        ...look,
-        ...stand,
-        window,
-        scale,
-        at,
-        show: { sizes: true, numbers: true },
-        columns: [column],
-      })
+      const { view } = drawnAt([x + margin.left, y + below], column, true)
       const titleAt: Point = [x, y + size_mm[1] - 5]
       const [name, cut] = cutHeading(place.side)
       const title = filled(same(letter === '' ? '{0}' : `${letter}   {0}`), name)[language]

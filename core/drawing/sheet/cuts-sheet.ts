@@ -7,7 +7,7 @@ import type { ListedPart } from '../section/listed-part'
 import { listedParts } from '../section/listed-parts'
 import { standOf, usualWindow, zoneLook } from '../section/zone-view'
 import { noteIn } from '../sizes/lengths'
-import { type Cut, cutBlock } from './cut-block'
+import { type Cut, cutBlock, type CutBlock } from './cut-block'
 import { cutLists, type ListColumn } from './cut-lists'
 import { materialsOf, type SheetOptions } from './detail-sheet'
 import { checkRuler, scaleBar, scaleBarLength_mm, sheetFrame } from './frame'
@@ -42,6 +42,7 @@ export const cutsSheet = (
   const { language, unit = 'mm' } = options
   const { opening } = cuts[0].place
   const { scale } = on
+  const barAt = on.right - 12 - scaleBarLength_mm(scale, unit)
   const drawn = on.placed.cuts.map(it => it.block.draw(it.at))
   const heading = filled(same('{0}: {1}'), openingOf(project, opening).name, namesOf(cuts))
   return {
@@ -62,8 +63,9 @@ export const cutsSheet = (
           unitWords[unit],
         ),
         language,
+        until: barAt,
       }),
-      ...scaleBar([on.right - 12 - scaleBarLength_mm(scale, unit), paper.frame[1][1] - 8], scale, unit),
+      ...scaleBar([barAt, paper.frame[1][1] - 8], scale, unit),
       ...drawn.flatMap(it => it.marks),
       ...(on.keyAt ? keyElevation(project, opening, plan.planes, on.keyAt, language) : []),
       ...on.lists.marks,
@@ -140,8 +142,13 @@ const listWidths_mm = [titleBlock_mm[0], 164, 152] as const
 
 /** A sheet of several cuts at a scale: where everything stands. */
 const arrangedAt = (scale: number, of: Plan) => {
+  // what does not fit closely need not be tried with more room for its numbers
+  const close = arrangedWith(scale, of, of.blocks(scale, false))
+  return close && (arrangedWith(scale, of, of.blocks(scale, true)) ?? close)
+}
+
+const arrangedWith = (scale: number, of: Plan, blocks: readonly CutBlock[]) => {
   const [[x0, y0], [x1, y1]] = paper.frame
-  const blocks = of.blocks(scale)
   for (const width of listWidths_mm)
     for (const withKey of [false, true]) {
       const lists = of.lists({ left: x1 - width, right: x1, low: y0 + of.block_mm, top: y1, withKey })
@@ -181,8 +188,10 @@ const planOf = (
     parts,
     block_mm: blockHeight_mm(project, revisionRows),
     planes: [...new Set(cuts.map(letterOf))].map(letter => ({ letter, upright: letter === 'A' })),
-    blocks: (scale: number) =>
-      cuts.map(it => cutBlock(project, { ...it, letter: letterOf(it) }, parts, { scale, language, unit })),
+    blocks: (scale: number, roomy: boolean) =>
+      cuts.map(it =>
+        cutBlock(project, { ...it, letter: letterOf(it) }, parts, { scale, language, unit, roomy }),
+      ),
     lists: (column: Omit<ListColumn, 'language' | 'unit'>) =>
       cutLists(project, listed, { ...column, language, unit }),
   }

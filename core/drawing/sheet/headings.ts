@@ -33,6 +33,7 @@ export const heading = (
   { language, unit }: { readonly language: Language; readonly unit: LengthUnit },
 ): readonly Mark[] => {
   const [name, cut] = headings[place.side]
+  const barAt = on.paper.frame[1][0] - 10 - scaleBarLength_mm(on.scale, unit)
   return [
     ...headingMarks(project, name, on.headingAt, {
       sub: filled(
@@ -43,12 +44,9 @@ export const heading = (
         unitWords[unit],
       ),
       language,
+      until: barAt,
     }),
-    ...scaleBar(
-      [on.paper.frame[1][0] - 10 - scaleBarLength_mm(on.scale, unit), on.headingAt[1]],
-      on.scale,
-      unit,
-    ),
+    ...scaleBar([barAt, on.headingAt[1]], on.scale, unit),
   ]
 }
 
@@ -59,15 +57,19 @@ export const headingMarks = (
   project: Project,
   name: Words,
   [x, y]: Point,
-  { sub, language }: { readonly sub: Words; readonly language: Language },
+  { sub, language, until }: { readonly sub: Words; readonly language: Language; readonly until: number },
 ): readonly ViewMark[] => {
   const gone = supersededWords(project)
   const width = textWidth_mm(name[language], heights.title_mm, true)
+  const said = gone?.[language] ?? ''
+  // beside the title where there is room before the scale bar, else beside the line below it
+  const beside = x + width + 8 + textWidth_mm(said, heights.subtitle_mm, true) < until
+  const goneAt: Point = beside
+    ? [x + width + 4, y]
+    : [x + textWidth_mm(sub[language], heights.subtitle_mm) + 4, y - 6.2]
   return [
     text(name[language], [x, y], { height_mm: heights.title_mm, bold: true }),
-    ...(gone
-      ? [text(gone[language], [x + width + 4, y], { height_mm: heights.subtitle_mm, bold: true })]
-      : []),
+    ...(gone ? [text(said, goneAt, { height_mm: heights.subtitle_mm, bold: true })] : []),
     text(sub[language], [x, y - 6.2], { height_mm: heights.subtitle_mm, faint: true }),
   ]
 }

@@ -3,6 +3,7 @@ import { type Language, words } from '../../words'
 import { flatten } from '../flatten'
 import type { Mark, View, ViewMark } from '../mark'
 import { placeView } from '../place-view'
+import { callout } from '../style/spacing'
 import { heights, textWidth_mm } from '../text/lettering'
 import { text } from './marks'
 
@@ -18,16 +19,16 @@ type Box = readonly [Point, Point]
  */
 export const sideWords = (view: View, labels: readonly Mark[], language: Language): readonly Mark[] => {
   const taken = [...flatten(view), ...labels.flatMap(it => (it.kind === 'view' ? [] : [it]))].flatMap(boxesOf)
-  return (
-    [
-      [inside, 1],
-      [outside, 0],
-    ] as const
-  ).map(([word, side]) => {
-    const places = placesFor(word[language], view, side)
-    const free = places.find(it => !taken.some(box => meet(boxAt(it, word[language]), box)))
-    const { at, anchor } = free ?? places[0] ?? { at: [0, 0], anchor: 'start' }
-    return text(word[language], at, { height_mm: heights.subtitle_mm, faint: true, anchor })
+  const words = [
+    [inside[language], 1],
+    [outside[language], 0],
+  ] as const
+  return words.map(([word, side]) => {
+    const places = placesFor(word, view, side)
+    const stand = places.find(it => !taken.some(box => meet(boxAt(it, word), box))) ?? places[0]
+    const { at, anchor } = stand ?? { at: [0, 0], anchor: 'start' }
+    taken.push(boxAt({ at, anchor }, word))
+    return text(word, at, { height_mm: heights.subtitle_mm, faint: true, anchor })
   })
 }
 
@@ -104,7 +105,10 @@ const boxesOf = (mark: ViewMark): readonly Box[] => {
   if (mark.kind === 'text') return [textBox(mark)]
   if (mark.kind === 'area' && mark.hatch) return [extentBox(mark.outline)]
   if (mark.kind === 'leader')
-    return mark.path.slice(1).flatMap((to, at) => stepsAlong(mark.path[at] ?? to, to))
+    return [
+      ...mark.path.slice(1).flatMap((to, at) => stepsAlong(mark.path[at] ?? to, to)),
+      ...mark.path.slice(-1).map(end => boxRound(end, end, callout.balloon_mm + 0.5)),
+    ]
   if (mark.kind === 'path' && (mark.pen === 'break' || mark.pen === 'size'))
     return mark.points.slice(1).map((to, at) => boxRound(mark.points[at] ?? to, to))
   if (mark.kind !== 'dimension') return []

@@ -7,8 +7,8 @@ import type { ViewMark } from '../mark'
 import type { Placement } from '../place-view'
 import { sizing } from '../style/spacing'
 import { heights, textWidth_mm } from '../text/lettering'
-import { chainValues } from './chain-values'
-import { lengthOf_mm, type LengthUnit, stepsIn } from './lengths'
+import { chainValues_mm, chainValuesOf } from './chain-values'
+import type { LengthUnit } from './lengths'
 import { placeWords } from './place-words'
 
 /** One link of a chain in model mm; `words` stands for its length when the model holds a range. */
@@ -52,10 +52,7 @@ const drawChain = (
   on: Drawn,
 ): { readonly marks: readonly ViewMark[]; readonly raised: boolean } => {
   const places = placesOf(chain)
-  const values = chainValues(
-    places.map(it => it / lengthOf_mm[on.unit]),
-    stepsIn[on.unit],
-  )
+  const values = on.unit === 'mm' ? chainValues_mm(places) : chainValuesOf(places, on.unit)
   const words = chain.links.map((link, at) => link.words ?? writeNumber(values[at] ?? 0, on.language))
   const line_mm = side.edge_mm + (side.outwards * off_mm) / on.scale
   const at = (along: number, across: number): Point => (side.axis === 0 ? [along, across] : [across, along])

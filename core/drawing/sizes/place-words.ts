@@ -83,7 +83,7 @@ const optionsOf = (spans: readonly Span[], at: number): readonly Option[] => {
 }
 
 /** Raised words may move aside by halves of their own width, to let others stand. Ours. */
-const raisedShifts = [0, -0.5, 0.5, -1, 1, -1.5, 1.5, -2, 2, -3, 3, -4, 4, -5, 5, -6, 6]
+const raisedShifts = [0, -0.5, 0.5, -1, 1, -1.5, 1.5, -2, 2, -3, 3, -4, 4, -5, 5, -6, 6, -7, 7, -8, 8]
 
 /** The stretches of a link that its words fit in, the widest first. */
 const roomsOf = ({ from, to, width, passing }: Span): readonly (readonly [number, number])[] => {

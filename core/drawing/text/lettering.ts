@@ -33,12 +33,12 @@ export const textWidth_mm = (words: string, height_mm: number, bold = false): nu
   return (units / 2048) * fontSize_mm(height_mm)
 }
 
-/** Breaks words into lines of a width. A word that is wider than a line is broken inside. */
+/** Breaks words into lines of a width, never between a number and its unit. A word that is wider than a line is broken inside. */
 export const linesOf = (words: string, width_mm: number, height_mm: number, bold = false): string[] => {
   const fits = (line: string) => textWidth_mm(line, height_mm, bold) <= width_mm
   const lines: string[] = []
   let line = ''
-  for (const word of words.split(/\s+/).filter(it => it !== '')) {
+  for (const word of words.split(/[^\S\u00a0]+/).filter(it => it !== '')) {
     const longer = line === '' ? word : `${line} ${word}`
     if (fits(longer)) {
       line = longer
