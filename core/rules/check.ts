@@ -26,21 +26,37 @@ const findingOf = (it: Judged, cure: Cure): Finding | undefined => {
   if (found.verdict === 'not-applicable') return undefined
   if (found.verdict === 'unknown')
     return { ...head, sum: [], restsOn: found.restsOn, verdict: 'unknown', missing: found.missing }
-  const grounds = {
-    ...head,
-    ...(found.cite ? { cite: found.cite } : {}),
-    sum: found.sum(),
-    restsOn: found.restsOn,
+  const grounds = { ...head, ...(found.cite ? { cite: found.cite } : {}), restsOn: found.restsOn }
+  // Sums are written out, and remedies sought, when somebody reads them.
+  if (found.verdict === 'met') {
+    return {
+      ...grounds,
+      verdict: 'met',
+      compared: found.compared,
+      get sum() {
+        return found.sum()
+      },
+    }
   }
-  if (found.verdict === 'met') return { ...grounds, verdict: 'met', compared: found.compared }
   if (found.verdict === 'refer') {
-    const compared = found.compared ? { compared: found.compared } : {}
-    return { ...grounds, ...compared, verdict: 'refer', to: found.to, handOver: found.handOver }
+    return {
+      ...grounds,
+      ...(found.compared ? { compared: found.compared } : {}),
+      verdict: 'refer',
+      to: found.to,
+      handOver: found.handOver,
+      get sum() {
+        return found.sum()
+      },
+    }
   }
   return {
     ...grounds,
     verdict: found.verdict,
     compared: found.compared,
+    get sum() {
+      return found.sum()
+    },
     get remedies() {
       return cure(it, found.remedies)
     },
