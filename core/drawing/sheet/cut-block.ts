@@ -38,7 +38,7 @@ type Try = { readonly way_mm: number; readonly more_mm: number }
 
 /** At small scales leaders need room for their slopes: tried in this order until none crosses another. Ours. */
 const tries: readonly Try[] = [
-  { way_mm: 7, more_mm: 0 },
+  { way_mm: 5.5, more_mm: 0 },
   { way_mm: 14, more_mm: 0 },
   { way_mm: 14, more_mm: 14 },
   { way_mm: 20, more_mm: 14 },
@@ -67,7 +67,7 @@ export const cutBlock = (
     readonly scale: number
     readonly language: Language
     readonly unit: LengthUnit
-    readonly roomy: boolean
+    readonly tries: number
   },
 ): CutBlock => {
   const { scale, language, unit } = how
@@ -113,7 +113,7 @@ export const cutBlock = (
       columns: [{ ...column, x: column.x + at[0], low: column.low + at[1], high: column.high + at[1] }],
     })
   const { above, below, column } = leastConflicts(
-    (how.roomy ? tries : tries.slice(0, 2)).map(it => () => shared(it)),
+    tries.slice(0, how.tries).map(it => () => shared(it)),
     it => drawnAt([0, 0], it.column, false).layout.conflicts,
   )
   const size_mm: Point = [margin.left + column.x + callout.balloon_mm, below + height + above + title_mm]

@@ -143,8 +143,9 @@ const listWidths_mm = [titleBlock_mm[0], 164, 152] as const
 /** A sheet of several cuts at a scale: where everything stands. */
 const arrangedAt = (scale: number, of: Plan) => {
   // what does not fit closely need not be tried with more room for its numbers
-  const close = arrangedWith(scale, of, of.blocks(scale, false))
-  return close && (arrangedWith(scale, of, of.blocks(scale, true)) ?? close)
+  const close = arrangedWith(scale, of, of.blocks(scale, 1))
+  if (close === undefined) return undefined
+  return arrangedWith(scale, of, of.blocks(scale, 5)) ?? arrangedWith(scale, of, of.blocks(scale, 2)) ?? close
 }
 
 const arrangedWith = (scale: number, of: Plan, blocks: readonly CutBlock[]) => {
@@ -188,9 +189,9 @@ const planOf = (
     parts,
     block_mm: blockHeight_mm(project, revisionRows),
     planes: [...new Set(cuts.map(letterOf))].map(letter => ({ letter, upright: letter === 'A' })),
-    blocks: (scale: number, roomy: boolean) =>
+    blocks: (scale: number, tries: number) =>
       cuts.map(it =>
-        cutBlock(project, { ...it, letter: letterOf(it) }, parts, { scale, language, unit, roomy }),
+        cutBlock(project, { ...it, letter: letterOf(it) }, parts, { scale, language, unit, tries }),
       ),
     lists: (column: Omit<ListColumn, 'language' | 'unit'>) =>
       cutLists(project, listed, { ...column, language, unit }),

@@ -24,7 +24,7 @@ export const sideWords = (view: View, labels: readonly Mark[], language: Languag
     [outside[language], 0],
   ] as const
   return words.map(([word, side]) => {
-    const places = placesFor(word, view, side)
+    const places = placesFor(word, view, side).filter(it => isOnItsSide(it, word, view, side))
     const stand = places.find(it => !taken.some(box => meet(boxAt(it, word), box))) ?? places[0]
     const { at, anchor } = stand ?? { at: [0, 0], anchor: 'start' }
     taken.push(boxAt({ at, anchor }, word))
@@ -33,6 +33,18 @@ export const sideWords = (view: View, labels: readonly Mark[], language: Languag
 }
 
 type Stand = { readonly at: Point; readonly anchor: 'start' | 'end' }
+
+/** Whether words stand on their own half of a view: the wrong word there would be worse than none. */
+const isOnItsSide = ({ at: [x, y], anchor }: Stand, word: string, view: View, side: 0 | 1): boolean => {
+  const { toPaper } = placeView(view)
+  const [low, high] = view.window
+  const middle = toPaper([(low[0] + high[0]) / 2, (low[1] + high[1]) / 2])
+  const end = toPaper([low[0], side === 1 ? high[1] : low[1]])
+  if (view.turn_deg === 0) return end[1] > middle[1] ? y > middle[1] : y + heights.subtitle_mm < middle[1]
+  const width = textWidth_mm(word, heights.subtitle_mm)
+  const left = anchor === 'end' ? x - width : x
+  return end[0] > middle[0] ? left > middle[0] : left + width < middle[0]
+}
 
 /** Places along the side of a view that looks inside (1) or outside (0), the end towards the opening first. */
 const placesFor = (word: string, view: View, side: 0 | 1): readonly Stand[] => {
@@ -49,12 +61,14 @@ const placesFor = (word: string, view: View, side: 0 | 1): readonly Stand[] => {
     const up = from[1] > middle[1]
     const y = up ? from[1] + off_mm : from[1] - off_mm - heights.subtitle_mm
     const [left, right] = [Math.min(from[0], to[0]) + 3, Math.max(from[0], to[0]) - 3]
-    const shifts = [0, 4, 8, 12, 16, 20, 24].map((shift): Stand => ({
-      at: [right + shift, y],
-      anchor: 'end',
-    }))
+    const shifts = [0, 3, 6, 9, 12, 15].flatMap(off =>
+      [0, 4, 8, 12, 16, 20, 24].map((shift): Stand => ({
+        at: [right + shift, up ? y + off : y - off],
+        anchor: 'end',
+      })),
+    )
     // beside the end of the wall, where glass and sash leave room
-    const within = Array.from({ length: 50 }, (_, at) => at / 2).flatMap(down =>
+    const within = Array.from({ length: 100 }, (_, at) => at / 4).flatMap(down =>
       [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10].map((aside): Stand => ({
         at: [right - 4 * aside, up ? y - 8 - 3 * down : y + 8 + 3 * down],
         anchor: 'end',
