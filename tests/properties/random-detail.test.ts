@@ -23,6 +23,6 @@ const subjects = [
 
 test.each(subjects)('all %s occur in random details, none in less than 3 of 100', (subject, shares) => {
   const written = [...shares].map(([name, share]) => `${name} ${(100 * share).toFixed(1)} %`)
-  console.log(`${subject} of ${many.length} random details: ${written.join(', ')}`)
+  process.stdout.write(`${subject} of ${many.length} random details: ${written.join(', ')}\n`)
   for (const [name, share] of shares) expect(share, name).toBeGreaterThan(0.03)
 })
