@@ -37,10 +37,9 @@ export const overlay = <Label>(
   gap: Label,
 ): Overlay<Label> => {
   const whole = snapped(painted.map(it => it.outline.map(toGrid)), paths.map(path => path.map(toGrid))) // prettier-ignore
-  const { network, owner } = withoutHidden(
-    whole,
-    ownersOf(whole, painted.length).map(at => firstAlike(painted, at)),
-  )
+  const firsts = firstsAlike(painted)
+  const owners = ownersOf(whole, painted.length).map(at => firsts[at] ?? at)
+  const { network, owner } = withoutHidden(whole, owners)
   const { loops, halves, areas, face } = loopsOf(network)
   const holes = new Map<number, Outline[]>()
   const edges: Outline[] = []
@@ -61,9 +60,15 @@ export const overlay = <Label>(
   return { tiles, edges, paths: pathsAsLaid(whole, network) }
 }
 
-/** The first outline with the same label, so that what grows together has one owner. */
-const firstAlike = <Label>(painted: readonly Painted<Label>[], at: number): number =>
-  at < 0 ? at : painted.findIndex(it => it.label === painted[at]?.label)
+/** For each outline the first with the same label, so that what grows together has one owner. */
+const firstsAlike = <Label>(painted: readonly Painted<Label>[]): readonly number[] => {
+  const firsts = new Map<Label, number>()
+  return painted.map(({ label }, at) => {
+    const first = firsts.get(label) ?? at
+    firsts.set(label, first)
+    return first
+  })
+}
 
 /** The paths, with the vertices that the tiles beside them have. What ends loose inside a tile is cut off. */
 const pathsAsLaid = (whole: Network, kept: Network): readonly (readonly Point[])[] => {
