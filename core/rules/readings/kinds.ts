@@ -15,6 +15,9 @@ export const frameMaterial: Reading<FrameMaterial> = {
   fallback: () => undefined,
 }
 
+/** The form of a reveal where the frame stands: the splay of a flank begins behind it. */
+export const formAtFrame = (form: RevealForm): RevealForm => (form === 'splayed' ? 'butt' : form)
+
 /** How the reveal receives the frame. */
 export const revealForm: Reading<RevealForm> = {
   id: 'reveal.form',
@@ -22,7 +25,7 @@ export const revealForm: Reading<RevealForm> = {
   of: 'wall',
   read: (project, wall) => {
     const found = project.walls[wall]
-    return found && specified(found.reveal.form)
+    return found && specified(formAtFrame(found.reveal.form))
   },
   fallback: () => undefined,
 }

@@ -6,6 +6,7 @@ import { lookUp, type Practice } from '../../practice'
 import { kindOf } from '../../seals'
 import { around, type Band } from '../../units'
 import type { Place } from '../place'
+import { formAtFrame } from '../readings/kinds'
 import { hasBead } from '../readings/seals'
 import type { Room } from './sizes'
 
@@ -33,7 +34,9 @@ export const usesOf = ({ project, joint }: Place): readonly Use[] => {
       if (!frame || !wall) return []
       const band = jointBand(project, id, side, zone.id)
       const isPlanned = jointBand(planned, id, side, zone.id).still_mm.min !== band.still_mm.min
-      return [{ opening: id, side, band, isPlanned, frame: frame.material, reveal: wall.reveal.form }]
+      return [
+        { opening: id, side, band, isPlanned, frame: frame.material, reveal: formAtFrame(wall.reveal.form) },
+      ]
     })
 }
 

@@ -177,6 +177,11 @@ describe('sealant', () => {
     ).toBe('not-met')
   })
 
+  test('a splayed reveal is a straight one where the frame stands', () => {
+    const wide: Wanted = { width_mm: specified(2400), planned_mm: specified(16), reveal: 'splayed' }
+    expect(at(sealed({ depth_mm: 8 }, wide), 'least-joint').verdict).toBe('met')
+  })
+
   test('where the table has no value the sum is the only proof', () => {
     const long: Wanted = { width_mm: specified(4500), planned_mm: specified(20), frame: 'pvc-white' }
     const given = sealed({ depth_mm: 10, rod_mm: 25, share_pct: 25 }, long)
