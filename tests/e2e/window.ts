@@ -61,6 +61,8 @@ export const withWindow = () => {
       locale: language,
       acceptDownloads: true,
     })
+    // From now on the driver takes file choosers over: asked for only when one is about to open, it may come too late.
+    page.on('filechooser', () => undefined)
     const faults: string[] = []
     const strangers: string[] = []
     page.on('pageerror', error => faults.push(error.message))
