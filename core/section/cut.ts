@@ -1,5 +1,5 @@
 import type { Project, ZonePlace } from '../detail'
-import { type Line, overlay, type Region } from '../geometry'
+import { type Id, type Line, overlay, type Region, type Tile } from '../geometry'
 import { elementParts, memberId, screwOutline } from './element'
 import { facesOf } from './faces'
 import { jointParts } from './joint'
@@ -68,17 +68,36 @@ const gap = (at: Layout): Coat => ({
   of: 'frame',
 })
 
-const named = (
-  tiles: readonly {
-    readonly label: Coat
-    readonly outline: Region['outline']
-    readonly holes: Region['holes']
-  }[],
-): readonly Region[] =>
-  tiles.map(({ label, outline, holes }, i) => ({
-    id: `region-${i + 1}`,
-    part: label.part,
-    outline,
-    holes,
-    fill: label.fill,
+type LaidTile = Tile<Coat>
+
+/**
+ * Regions named after what owns them, so that the same body has the same name in every cut of its zone: part, outline
+ * and filling. Where several bodies have all three in common they are counted from outside to inside, then across:
+ * moving the frame or the joint moves them together and leaves that order as it is.
+ */
+const named = (tiles: readonly LaidTile[]): readonly Region[] => {
+  const alike = new Map<string, LaidTile[]>()
+  for (const tile of tiles) {
+    const name = nameOf(tile.label)
+    alike.set(name, [...(alike.get(name) ?? []), tile])
+  }
+  const ids = new Map<LaidTile, Id>()
+  alike.forEach((group, name) =>
+    group
+      .toSorted((a, b) => outermost(a) - outermost(b) || leftmost(a) - leftmost(b))
+      .forEach((tile, i) => ids.set(tile, i === 0 ? name : `${name}.${i + 1}`)),
+  )
+  return tiles.map(tile => ({
+    id: ids.get(tile) ?? nameOf(tile.label),
+    part: tile.label.part,
+    outline: tile.outline,
+    holes: tile.holes,
+    fill: tile.label.fill,
   }))
+}
+
+const nameOf = ({ part, name, fill }: Coat): Id =>
+  `${name.startsWith(`${part}.`) ? name : `${part}.${name}`}.${fill.kind === 'air' ? fill.vented : fill.material}`
+
+const outermost = (tile: LaidTile): number => Math.min(...tile.outline.map(([, y]) => y))
+const leftmost = (tile: LaidTile): number => Math.min(...tile.outline.map(([x]) => x))
