@@ -10,6 +10,7 @@ import {
   fields,
   fieldsOf,
   partsOf,
+  site,
   zonesOf,
 } from '../../core/detail'
 import type { Id } from '../../core/geometry'
@@ -98,7 +99,7 @@ const isSameWord = (a: string, b: string): boolean => a.toLowerCase() === b.trim
 const partsWith = (project: Project, has: (id: Id) => boolean): readonly Id[] => {
   const tables = [project.walls, project.frames, project.joints, project.openings]
   const parts = zonesOf(project).flatMap(place => partsOf(project, place).map(it => it.id))
-  return [...new Set([...tables.flatMap(it => Object.keys(it)), ...parts])].filter(has)
+  return [...new Set([site, ...tables.flatMap(it => Object.keys(it)), ...parts])].filter(has)
 }
 
 const noValue = words('there is no such value; there are {0}', 'diesen Wert gibt es nicht; es gibt {0}')

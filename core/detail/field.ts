@@ -11,7 +11,7 @@ export type Origin = 'file' | 'survey' | 'practice' | 'material' | 'computed'
 export type Known<T> = Stated<T> & { readonly origin: Origin; readonly because?: Words }
 
 /** What kind of part a value belongs to. */
-export type PartKind = 'layer' | 'wall' | 'frame' | 'joint' | 'seal' | 'opening' | 'fixing' | 'sill'
+export type PartKind = 'layer' | 'wall' | 'frame' | 'joint' | 'seal' | 'opening' | 'fixing' | 'sill' | 'site'
 
 /** The half of a field that only reads: what a rule needs of a value. */
 export type Readable<T> = {

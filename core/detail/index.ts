@@ -1,5 +1,8 @@
 export { bearingIndex, layerDepths, wallDepths } from './depths'
 export type { Placed, WallDepths } from './depths'
+export { air, conditionsOf, winterValues } from './conditions'
+export type { Air, Conditions, MonthAir } from './conditions'
+export { site } from './fields/site'
 export type { Edit, EditKind, EditKinds, EditOf, Edits } from './edit'
 export { titleTexts } from './edit'
 export type { TitleText } from './edit'
@@ -26,14 +29,29 @@ export {
 } from './find'
 export type { ZonePlace } from './find'
 export { exposures } from './asked'
+export { couplings } from './box'
+export type { Box, Coupling } from './box'
+export type { PinnedPhoto } from './photo'
 export type { Asked, Exposure } from './asked'
 export { fixingKinds } from './fixing'
 export type { Block, Fixing, FixingKind, Mullion } from './fixing'
 export { secondPlanes } from './sill'
 export type { SecondPlane, Sill } from './sill'
 export { diagonals, heightPlaces, widthPlaces } from './survey'
-export type { Offset, Survey } from './survey'
-export type { FormatTag, Frame, Joint, Layer, Opening, Project, Reveal, Wall, Zone } from './model'
+export type { MeasuredGap, Offset, Survey } from './survey'
+export type {
+  FormatTag,
+  Frame,
+  Joint,
+  Layer,
+  Opening,
+  Project,
+  Reveal,
+  Room,
+  Site,
+  Wall,
+  Zone,
+} from './model'
 export { issueStates } from './issue'
 export { designDigest, issueStanding, lastRevision } from './issue-standing'
 export type { IssueState, Revision } from './issue'
@@ -50,8 +68,15 @@ export type { Opened } from './file/open'
 export { digestOf, extension, saveProject } from './file/save'
 export { outOfSquare, sizesOf } from './sizes'
 export type { OutOfSquare, Size, Sizes } from './sizes'
+export { beginWith } from './starters/begin-with'
 export { starters } from './starters/all'
 export { wallFrom } from './starters/wall-plan'
 export type { WallPlan } from './starters/wall-plan'
 export { besideOf, previousOf, saveSafely } from './file/save-safely'
 export type { Disk } from './file/save-safely'
+export { afterOutsideChange, contentDigest } from './file/elsewhere'
+export { readRecents, recentAbout, recentLength, withoutRecent, withRecent } from './file/recent'
+export type { Recent, RecentAbout } from './file/recent'
+export { copiesIn, copyAfter, generations, keepCopy, keptFor_days, letGoOf } from './file/recovery'
+export type { Copy, Shelf } from './file/recovery'
+export { textOf } from './file/utf-8'

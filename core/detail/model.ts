@@ -1,11 +1,14 @@
+import type { ClimateId, HumidityClass, Month, RoomUse } from '../air'
 import type { Id } from '../geometry'
 import type { Duty, FrameMaterial, RevealForm, Reversal, Side } from '../kinds'
 import type { OwnRow } from '../practice'
 import type { AnySeal } from '../seals'
 import type { Stated } from '../units'
 import type { Asked } from './asked'
+import type { Box } from './box'
 import type { Block, Fixing, Mullion } from './fixing'
 import type { IssueState, Revision } from './issue'
+import type { PinnedPhoto } from './photo'
 import type { Sill } from './sill'
 import type { Survey } from './survey'
 import type { Some } from '../words'
@@ -17,8 +20,15 @@ export type Layer = {
   readonly material: Id
   readonly thickness_mm: Stated<number>
   readonly duties: readonly Duty[]
+  /** what this very layer is declared with; absent: as its material is */
+  readonly lambda_W_mK?: Stated<number>
+  readonly mu?: Stated<number>
   /** what closes the layer along the opening: a stud, a cavity closer */
   readonly edge?: { readonly material: Id; readonly width_mm: Stated<number> }
+  /** what is declared of this very product; absent: what the library says of the material */
+  readonly lambda_W_mK?: Stated<number>
+  readonly muDry?: Stated<number>
+  readonly muWet?: Stated<number>
 }
 
 /** How a wall receives a frame. Rebates and splay belong to the bearing layer. */
@@ -68,10 +78,33 @@ export type Joint = {
   /** why it is accepted tighter outside than inside, where somebody stands for it */
   readonly reversal?: Stated<Reversal>
   readonly seals: readonly AnySeal[]
+  /** seals that are taken out to see what then fails: kept with all their values until they are put back */
+  readonly out?: readonly AnySeal[]
 }
 
 /** A stretch of one side of an opening with its own joint. */
 export type Zone = { readonly id: Id; readonly joint: Id; readonly to_mm: number }
+
+/** The air of the room behind an opening. Absent: what the use of the room gives. */
+export type Room = {
+  readonly use?: Stated<RoomUse>
+  readonly humidityClass?: Stated<HumidityClass>
+  readonly inside_C?: Stated<number>
+  readonly inside_pct?: Stated<number>
+}
+
+/** The climate of the place. Absent: that of the standard, and a year for trying. */
+export type Site = {
+  readonly climate?: Stated<ClimateId>
+  readonly outside_C?: Stated<number>
+  readonly outside_pct?: Stated<number>
+  readonly ground_C?: Stated<number>
+  /** monthly means */
+  readonly year?: {
+    readonly outside_C?: Readonly<Partial<Record<Month, Stated<number>>>>
+    readonly outside_pct?: Readonly<Partial<Record<Month, Stated<number>>>>
+  }
+}
 
 /** One opening: a wall and a frame put together, with a joint along each side. */
 export type Opening = {
@@ -93,9 +126,13 @@ export type Opening = {
   readonly fixings: readonly Fixing[]
   readonly blocks: readonly Block[]
   readonly sill?: Sill
+  /** a box on top of the frame: the joint of the head is then between box and lintel */
+  readonly box?: Box
   readonly asked?: Asked
+  readonly room?: Room
   /** parts that are there already and must stay */
   readonly stays: readonly Id[]
+  readonly photos?: readonly PinnedPhoto[]
   readonly sides: Readonly<Record<Side, Some<Zone>>>
 }
 
@@ -123,11 +160,17 @@ export type Project = {
     readonly revisions?: readonly Revision[]
   }
   readonly practice: { readonly id: string; readonly edition: string; readonly own: readonly OwnRow[] }
+  /** absent: no climate is stated */
+  readonly site?: Site
   /** the number that the next part gets */
   readonly next: number
+  /** what somebody calls a part here, by its id; absent: what it is */
+  readonly names?: Readonly<Record<Id, string>>
   readonly materials: Readonly<Record<Id, Material>>
   readonly walls: Readonly<Record<Id, Wall>>
   readonly frames: Readonly<Record<Id, Frame>>
   readonly joints: Readonly<Record<Id, Joint>>
   readonly openings: Readonly<Record<Id, Opening>>
+  /** photos by their digest, as base64 of a JPEG: one that is pinned twice is kept once */
+  readonly photos?: Readonly<Record<string, string>>
 }

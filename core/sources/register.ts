@@ -196,6 +196,34 @@ export const sources = {
       'EN ISO 10077-2: Wärmedurchgang von Rahmen',
     ),
   },
+  'din-4108-2': {
+    kind: 'standard',
+    title: words(
+      'DIN 4108-2: least thermal protection, surface temperatures at thermal bridges',
+      'DIN 4108-2: Mindestwärmeschutz, Oberflächentemperaturen an Wärmebrücken',
+    ),
+  },
+  'din-4108-3': {
+    kind: 'standard',
+    title: words(
+      'DIN 4108-3: protection against moisture subject to climate conditions',
+      'DIN 4108-3: klimabedingter Feuchteschutz',
+    ),
+  },
+  'oenorm-b-8110-2': {
+    kind: 'standard',
+    title: words(
+      'ÖNORM B 8110-2: vapour diffusion, convection and protection against condensation',
+      'ÖNORM B 8110-2: Wasserdampfdiffusion, -konvektion und Kondensationsschutz',
+    ),
+  },
+  'condensation-leaflet': {
+    kind: 'guide',
+    title: words(
+      'British information paper on condensation risk at junctions',
+      'Britisches Informationsblatt zum Tauwasserrisiko an Anschlüssen',
+    ),
+  },
   'en-iso-13788': {
     kind: 'standard',
     title: words(

@@ -3,16 +3,21 @@ import { askedFields } from './asked'
 import { fixingFields, screwAxis, screwDiameter, screwEmbedment } from './fixing'
 import { frameMovement, frameSteel } from './frame'
 import { jointPlanned, jointTolerance } from './joint'
-import { layerThickness } from './layer'
+import { layerLambda, layerMuDry, layerMuWet, layerThickness } from './layer'
 import { frameHeight, framePosition, frameWidth } from './opening'
 import { revealCover, revealLining } from './reveal'
 import { sealFields } from './seal'
+import { roomFields } from './room'
 import { sillFields } from './sill'
+import { siteFields } from './site'
 import { surveyFields } from './survey'
 
 /** Every named value of the model. */
 export const fields: readonly Field<number>[] = [
   layerThickness,
+  layerLambda,
+  layerMuDry,
+  layerMuWet,
   revealCover,
   revealLining,
   frameMovement,
@@ -28,6 +33,8 @@ export const fields: readonly Field<number>[] = [
   screwAxis,
   ...fixingFields,
   ...askedFields,
+  ...roomFields,
+  ...siteFields,
   ...sillFields,
   ...sealFields,
 ]

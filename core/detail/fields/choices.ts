@@ -5,11 +5,20 @@ import type { FieldAt, Known } from '../field'
 import { sealOf } from '../find'
 import type { Project } from '../model'
 import { partKindOf } from './field-of'
+import { layerChoices } from './layer-choices'
 import { modelChoices } from './model-choices'
+import { roomChoices } from './room'
 import { sealChoices } from './seal-choices'
+import { siteChoices } from './site'
 
 /** Every named word of the model. */
-export const choices: readonly ChoiceField[] = [...modelChoices, ...sealChoices]
+export const choices: readonly ChoiceField[] = [
+  ...layerChoices,
+  ...modelChoices,
+  ...roomChoices,
+  ...siteChoices,
+  ...sealChoices,
+]
 
 const byId: ReadonlyMap<string, ChoiceField> = new Map(choices.map(it => [it.id, it]))
 

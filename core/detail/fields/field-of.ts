@@ -4,6 +4,7 @@ import type { Field, FieldAt, Known, PartKind } from '../field'
 import { entryAt, fixingOf, layerOf, sealOf } from '../find'
 import type { Project } from '../model'
 import { fields } from './all'
+import { site } from './site'
 
 const byId: ReadonlyMap<string, Field<number>> = new Map(fields.map(it => [it.id, it]))
 
@@ -19,6 +20,7 @@ export const known = (project: Project, at: FieldAt): Known<number> | undefined 
 
 /** What kind of part an id names. */
 export const partKindOf = (project: Project, part: Id): PartKind | undefined => {
+  if (part === site) return 'site'
   if (entryAt(project.walls, part)) return 'wall'
   if (entryAt(project.frames, part)) return 'frame'
   if (entryAt(project.joints, part)) return 'joint'

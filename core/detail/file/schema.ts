@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { climateIds, humidityClasses, months, roomUses } from '../../air'
 import { anchorBases, duties, frameMaterials, planes, revealForms, reversals, sides } from '../../kinds'
 import type { Material } from '../../materials'
 import { ownRow } from '../../practice'
@@ -6,6 +7,7 @@ import { type AnySeal, sealKinds } from '../../seals'
 import { sourceIds, trusts } from '../../sources'
 import { stated } from '../../units'
 import { exposures } from '../asked'
+import { couplings } from '../box'
 import { fixingKinds } from '../fixing'
 import { issueStates } from '../issue'
 import type { Project } from '../model'
@@ -42,7 +44,12 @@ const layer = z.strictObject({
   material: id,
   thickness_mm: length_mm,
   duties: z.array(z.enum(duties)).max(duties.length),
+  lambda_W_mK: stated(finite.positive()).exactOptional(),
+  mu: stated(finite.min(1)).exactOptional(),
   edge: z.strictObject({ material: id, width_mm: length_mm }).exactOptional(),
+  lambda_W_mK: stated(finite.positive()).exactOptional(),
+  muDry: stated(finite.min(1)).exactOptional(),
+  muWet: stated(finite.min(1)).exactOptional(),
 })
 
 const wall = z.strictObject({
@@ -93,6 +100,7 @@ const joint = z.strictObject({
   tolerance_mm: stated(finite.min(0)),
   reversal: stated(z.enum(reversals)).exactOptional(),
   seals: z.array(seal).max(longest.seals),
+  out: z.array(seal).max(longest.seals).exactOptional(),
 })
 
 const zone = z.strictObject({ id, joint: id, to_mm: finite.positive() })
@@ -100,6 +108,8 @@ const zones = z.tuple([zone], zone)
 
 const yesNo = stated(z.enum(['yes', 'no']))
 const count = stated(z.int().min(0).max(200))
+
+const gap = z.strictObject({ narrowest: stated(finite), widest: stated(finite) })
 
 const survey = z.strictObject({
   widths_mm: z.strictObject(optionals(widthPlaces, length_mm)).exactOptional(),
@@ -109,9 +119,8 @@ const survey = z.strictObject({
     .array(z.strictObject({ side: z.enum(sides), at_mm: finite, offset_mm: finite }))
     .max(longest.entries)
     .exactOptional(),
-  joints_mm: z
-    .strictObject(optionals(sides, z.strictObject({ narrowest: stated(finite), widest: stated(finite) })))
-    .exactOptional(),
+  joints_mm: z.strictObject(optionals(sides, gap)).exactOptional(),
+  rebates_mm: z.strictObject(optionals(sides, gap)).exactOptional(),
 })
 
 const fixing = z.strictObject({
@@ -125,6 +134,7 @@ const fixing = z.strictObject({
   positions_mm: z.strictObject(optionals(sides, z.array(finite).max(longest.zones))).exactOptional(),
   drilling: stated(z.enum(['rotary', 'hammer'])).exactOptional(),
   resistance_N: stated(finite.positive()).exactOptional(),
+  plate_mm: length_mm.exactOptional(),
   lever_mm: length_mm.exactOptional(),
 })
 
@@ -153,6 +163,19 @@ const sill = z.strictObject({
     .exactOptional(),
 })
 
+const box = z.strictObject({
+  id,
+  height_mm: length_mm,
+  depth_mm: length_mm,
+  forward_mm: stated(finite.min(0)),
+  material: id,
+  shell_mm: length_mm,
+  lining: z.strictObject({ material: id, thickness_mm: length_mm }).exactOptional(),
+  coupling: stated(z.enum(couplings)).exactOptional(),
+  ends: yesNo.exactOptional(),
+  passage: yesNo.exactOptional(),
+})
+
 const asked = z.strictObject({
   exposure: stated(z.enum(exposures)).exactOptional(),
   guarding: yesNo.exactOptional(),
@@ -162,6 +185,41 @@ const asked = z.strictObject({
   sillHeight_mm: stated(finite).exactOptional(),
   fall_mm: stated(finite.min(0)).exactOptional(),
   baseKnown: yesNo.exactOptional(),
+})
+
+const percent = stated(finite.min(1).max(100))
+const celsius = stated(finite.min(-60).max(60))
+
+const room = z.strictObject({
+  use: stated(z.enum(roomUses)).exactOptional(),
+  humidityClass: stated(z.enum(humidityClasses)).exactOptional(),
+  inside_C: celsius.exactOptional(),
+  inside_pct: percent.exactOptional(),
+})
+
+const site = z.strictObject({
+  climate: stated(z.enum(climateIds)).exactOptional(),
+  outside_C: celsius.exactOptional(),
+  outside_pct: percent.exactOptional(),
+  ground_C: celsius.exactOptional(),
+  year: z
+    .strictObject({
+      outside_C: z.strictObject(optionals(months, celsius)).exactOptional(),
+      outside_pct: z.strictObject(optionals(months, percent)).exactOptional(),
+    })
+    .exactOptional(),
+})
+
+/** A digest as this program writes it. */
+const digest = z.string().regex(/^sha256:[0-9a-f]{64}$/)
+
+const pinned = z.strictObject({
+  id,
+  photo: digest,
+  side: z.enum(sides).exactOptional(),
+  at_mm: finite.min(0).exactOptional(),
+  date: z.iso.date().exactOptional(),
+  note: z.string().max(longest.note),
 })
 
 const member = z.strictObject({ id, at_mm: length_mm, face_mm: length_mm })
@@ -182,8 +240,11 @@ const opening = z.strictObject({
   fixings: z.array(fixing).max(longest.seals),
   blocks: z.array(block).max(longest.layers),
   sill: sill.exactOptional(),
+  box: box.exactOptional(),
   asked: asked.exactOptional(),
+  room: room.exactOptional(),
   stays: z.array(id).max(longest.entries),
+  photos: z.array(pinned).max(longest.layers).exactOptional(),
   sides: z.strictObject({ head: zones, left: zones, right: zones, sill: zones }),
 })
 
@@ -213,10 +274,13 @@ export const projectSchema: z.ZodType<Project> = z.strictObject({
     revisions: z.array(revision).max(longest.entries).exactOptional(),
   }),
   practice: z.strictObject({ id, edition: name, own: z.array(ownRow).max(longest.layers) }),
+  site: site.exactOptional(),
   next: z.int().min(1),
+  names: z.record(id, name).exactOptional(),
   materials: z.record(id, material),
   walls: z.record(id, wall),
   frames: z.record(id, frame),
   joints: z.record(id, joint),
   openings: z.record(id, opening),
+  photos: z.record(digest, z.string()).exactOptional(),
 })
