@@ -22,6 +22,8 @@ export type Fixing = {
   readonly drilling?: Stated<'rotary' | 'hammer'>
   /** assessed resistance of one fixing; it never falls back */
   readonly resistance_N?: Stated<number>
+  /** thickness of the metal of a bracket or a lug */
+  readonly plate_mm?: Stated<number>
   /** of a bracket: from its tension screw to where it presses on the wall */
   readonly lever_mm?: Stated<number>
 }

@@ -23,6 +23,7 @@ export {
   openingsWith,
   profileOf,
   sealOf,
+  takenOutOf,
   wallOf,
   zoneOf,
   zonesOf,
@@ -63,6 +64,10 @@ export { profiles } from './profiles/all'
 export type { Body, Member, Profile } from './profiles/profile'
 export { samples } from './samples/all'
 export type { Sample } from './samples/all'
+export { isClip, readClip, writeClip } from './file/clip'
+export { longestName } from './edits/rename'
+export { pieceOf } from './piece'
+export type { Piece } from './piece'
 export { formatVersion, openProject } from './file/open'
 export type { Opened } from './file/open'
 export { digestOf, extension, saveProject } from './file/save'

@@ -20,9 +20,6 @@ export type Layer = {
   readonly material: Id
   readonly thickness_mm: Stated<number>
   readonly duties: readonly Duty[]
-  /** what this very layer is declared with; absent: as its material is */
-  readonly lambda_W_mK?: Stated<number>
-  readonly mu?: Stated<number>
   /** what closes the layer along the opening: a stud, a cavity closer */
   readonly edge?: { readonly material: Id; readonly width_mm: Stated<number> }
   /** what is declared of this very product; absent: what the library says of the material */

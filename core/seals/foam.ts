@@ -4,6 +4,7 @@ import { type Stated, stated } from '../units'
 import { words } from '../words'
 import { across, body, ofMaterial } from './bay'
 import { filled_l, fillBonds } from './fill'
+import { inGap } from './gap'
 import { sealKind } from './kind'
 import { yesNo } from './yes-no'
 
@@ -11,6 +12,7 @@ type Foam = {
   readonly kind: 'foam'
   readonly id: string
   readonly plane: (typeof planes)[number]
+  readonly gap?: 'rebate'
   /** whether the product is declared as an air seal */
   readonly rated?: Stated<'yes' | 'no'>
 }
@@ -24,9 +26,11 @@ export const foam = sealKind<Foam>({
     kind: z.literal('foam'),
     id: z.string(),
     plane: z.enum(planes),
+    ...inGap,
     rated: stated(z.enum(['yes', 'no'])).exactOptional(),
   }),
   planes: ['middle'],
+  inRebate: true,
   serves: it => [it.plane],
   values: [],
   choices: [

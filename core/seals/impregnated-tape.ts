@@ -3,6 +3,7 @@ import { planes } from '../kinds'
 import { assumed, type Band, type Stated, stated } from '../units'
 import { filled, words } from '../words'
 import { drawnWidth_mm, layer, ofMaterial } from './bay'
+import { inGap } from './gap'
 import { sealKind } from './kind'
 import { rangeOf, steady } from './resistance'
 import { type Bay, mostDepth_mm, type SealValue } from './seal-kind'
@@ -31,6 +32,7 @@ type Tape = {
   readonly kind: 'impregnated-tape'
   readonly id: string
   readonly plane: (typeof planes)[number]
+  readonly gap?: 'rebate'
   readonly least_mm?: Stated<number>
   readonly most_mm?: Stated<number>
   readonly width_mm: Stated<number>
@@ -52,6 +54,7 @@ export const impregnatedTape = sealKind<Tape>({
     kind: z.literal('impregnated-tape'),
     id: z.string(),
     plane: z.enum(planes),
+    ...inGap,
     least_mm: stated(z.number().positive().max(60)).exactOptional(),
     most_mm: stated(z.number().positive().max(60)).exactOptional(),
     width_mm: stated(z.number().positive().max(mostDepth_mm)),
@@ -59,6 +62,7 @@ export const impregnatedTape = sealKind<Tape>({
     class: stated(z.enum(classes)).exactOptional(),
   }),
   planes: ['outer', 'inner'],
+  inRebate: true,
   serves: it => [it.plane],
   values: [tapeLeast, tapeMost, tapeWidth, sd],
   choices: [

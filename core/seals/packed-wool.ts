@@ -4,6 +4,7 @@ import { assumed, type Stated, stated } from '../units'
 import { words } from '../words'
 import { across, body, ofMaterial } from './bay'
 import { fillBonds, filled_l } from './fill'
+import { inGap } from './gap'
 import { sealKind } from './kind'
 
 const fibres = ['mineral', 'hemp'] as const
@@ -13,6 +14,7 @@ type Wool = {
   readonly kind: 'packed-wool'
   readonly id: string
   readonly plane: (typeof planes)[number]
+  readonly gap?: 'rebate'
   readonly fibre: Stated<Fibre>
 }
 
@@ -32,9 +34,11 @@ export const packedWool = sealKind<Wool>({
     kind: z.literal('packed-wool'),
     id: z.string(),
     plane: z.enum(planes),
+    ...inGap,
     fibre: stated(z.enum(fibres)),
   }),
   planes: ['middle'],
+  inRebate: true,
   serves: it => [it.plane],
   values: [],
   choices: [

@@ -94,6 +94,8 @@ export type AnySeal = {
   readonly kind: string
   readonly id: Id
   readonly plane: Plane
+  /** which gap it closes: absent, the joint between flank and frame; else the one between the nib of a rebate and the frame */
+  readonly gap?: 'rebate'
   readonly [value: string]: string | Stated<number> | Stated<string> | undefined
 }
 
@@ -106,6 +108,8 @@ export type SealKind<S extends AnySeal = AnySeal> = {
   readonly shows?: Id
   /** planes that it may stand in */
   readonly planes: Some<Plane>
+  /** whether it may also lie between the nib of a rebate and the frame */
+  readonly inRebate?: true
   /**
    * Planes that it closes: mostly the one that it stands in; several for a body over the whole depth; none for what only
    * ends a finish beside the joint.

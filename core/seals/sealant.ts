@@ -4,6 +4,7 @@ import { assumed, type Stated, stated } from '../units'
 import { filled, type Words, words } from '../words'
 import { across, arched, body, drawnWidth_mm, ofMaterial } from './bay'
 import { bondBreaker, breakerLine, breakerTape, sealantMu } from './bead'
+import { inGap } from './gap'
 import { sealKind } from './kind'
 import { rangeOf, steady } from './resistance'
 import { mostDepth_mm, type SealValue } from './seal-kind'
@@ -47,6 +48,7 @@ type Sealant = {
   readonly kind: 'sealant'
   readonly id: string
   readonly plane: (typeof planes)[number]
+  readonly gap?: 'rebate'
   readonly depth_mm?: Stated<number>
   readonly rod_mm?: Stated<number>
   readonly share_pct?: Stated<number>
@@ -77,6 +79,7 @@ export const sealant = sealKind<Sealant>({
     kind: z.literal('sealant'),
     id: z.string(),
     plane: z.enum(planes),
+    ...inGap,
     depth_mm: stated(z.number().positive().max(mostDepth_mm)).exactOptional(),
     rod_mm: stated(z.number().positive().max(80)).exactOptional(),
     share_pct: stated(z.number().positive().max(100)).exactOptional(),
@@ -84,6 +87,7 @@ export const sealant = sealKind<Sealant>({
     breaker: stated(z.enum(['yes', 'no'])).exactOptional(),
   }),
   planes: ['outer', 'inner'],
+  inRebate: true,
   serves: it => [it.plane],
   values: [depth, rod, share, mu],
   choices: [bondBreaker],

@@ -11,6 +11,7 @@ import { couplings } from '../box'
 import { fixingKinds } from '../fixing'
 import { issueStates } from '../issue'
 import type { Project } from '../model'
+import type { Piece } from '../piece'
 import { secondPlanes } from '../sill'
 import { diagonals, heightPlaces, widthPlaces } from '../survey'
 
@@ -44,8 +45,6 @@ const layer = z.strictObject({
   material: id,
   thickness_mm: length_mm,
   duties: z.array(z.enum(duties)).max(duties.length),
-  lambda_W_mK: stated(finite.positive()).exactOptional(),
-  mu: stated(finite.min(1)).exactOptional(),
   edge: z.strictObject({ material: id, width_mm: length_mm }).exactOptional(),
   lambda_W_mK: stated(finite.positive()).exactOptional(),
   muDry: stated(finite.min(1)).exactOptional(),
@@ -284,3 +283,16 @@ export const projectSchema: z.ZodType<Project> = z.strictObject({
   openings: z.record(id, opening),
   photos: z.record(digest, z.string()).exactOptional(),
 })
+
+const materials = z.record(id, material)
+
+/** A piece of a project, as a clipboard holds it. */
+export const pieceSchema: z.ZodType<Piece> = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('layer'), layer, materials }),
+  z.strictObject({ kind: z.literal('seal'), seal }),
+  z.strictObject({ kind: z.literal('joint'), joint }),
+  z.strictObject({ kind: z.literal('fixing'), fixing }),
+  z.strictObject({ kind: z.literal('sill'), sill }),
+  z.strictObject({ kind: z.literal('frame'), frame }),
+  z.strictObject({ kind: z.literal('wall'), wall, materials }),
+])
