@@ -13,6 +13,8 @@ export type ChoiceField = Readable<string> & {
   readonly schema: z.ZodType<string>
   /** a fact of the site: no remedy may write it */
   readonly surveyed: boolean
+  /** it tells how the design is made: nobody guesses or measures it, so nothing is said of how it came to be known */
+  readonly isPlain?: true
   /** the words that this part may have */
   readonly allowed: (project: Project, part: Id) => { readonly choices: Some<Word>; readonly because: Words }
   readonly write: (project: Project, part: Id, to: Stated<string> | undefined) => Project

@@ -5,6 +5,7 @@ import type { Result, Stated } from '../units'
 import type { FieldAt } from './field'
 import type { IssueState, Revision } from './issue'
 import type { Project } from './model'
+import type { Piece } from './piece'
 
 /** A text of the title block. */
 export const titleTexts = ['name', 'office', 'author', 'place', 'number', 'note', 'approver'] as const
@@ -20,6 +21,16 @@ export interface Edits {
   fill: { readonly joint: Id; readonly plane: Plane; readonly seal: string }
   /** puts a seal in the place of another, in the same plane */
   replace: { readonly part: Id; readonly seal: string }
+  /** takes a seal out, to see what then fails: it is kept with all its values */
+  'take-out': { readonly part: Id }
+  /** puts a seal back that was taken out */
+  'put-back': { readonly part: Id }
+  /** calls a part by a name of its own, or again by what it is */
+  rename: { readonly part: Id; readonly to: string }
+  /** puts a piece that was copied here or elsewhere where it belongs at a zone: a layer before another, or at the inside */
+  paste: { readonly piece: Piece; readonly into: Id; readonly before?: Id }
+  /** puts the same layer, or the same fixing, beside one */
+  duplicate: { readonly part: Id }
   /** inserts a layer into a wall: before a layer, or at the inside */
   insert: { readonly into: Id; readonly before?: Id; readonly material: Id; readonly thickness_mm: number }
   /** takes a layer or a seal out */

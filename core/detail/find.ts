@@ -66,6 +66,18 @@ export const sealOf = (
   return undefined
 }
 
+/** The joint that a seal was taken out of. */
+export const takenOutOf = (
+  project: Project,
+  id: Id,
+): { readonly joint: Joint; readonly seal: AnySeal } | undefined => {
+  for (const joint of Object.values(project.joints)) {
+    const seal = joint.out?.find(it => it.id === id)
+    if (seal) return { joint, seal }
+  }
+  return undefined
+}
+
 /** The opening that a fixing belongs to. */
 export const fixingOf = (
   project: Project,

@@ -14,6 +14,8 @@ export type Part = {
   readonly id: Id
   readonly kind: PartKind | 'member'
   readonly name: Words
+  /** what somebody calls it here, in place of what it is */
+  readonly ownName?: string
   /** what it measures or is, in short: "140", "tape 20/10–18" */
   readonly value: Words
   /** a material that shows how it is hatched; absent for parts that are drawn as a line or behind the plane */
@@ -33,7 +35,7 @@ export const partsOf = (project: Project, place: ZonePlace): readonly Part[] => 
     const kind = kindOf(seal)
     return { id: seal.id, kind: 'seal', name: kind.name, value: kind.called(seal), ...shown(kind.shows) }
   })
-  return [
+  const all = [
     ...layers.slice(0, upTo),
     ...seals,
     ...fixingParts(project, place),
@@ -41,7 +43,11 @@ export const partsOf = (project: Project, place: ZonePlace): readonly Part[] => 
     ...layers.slice(upTo),
     ...sillPartsOf(project, place),
   ]
+  return project.names === undefined ? all : all.map(it => withOwnName(it, project.names?.[it.id]))
 }
+
+const withOwnName = (part: Part, ownName: string | undefined): Part =>
+  ownName === undefined ? part : { ...part, name: same(ownName), ownName }
 
 const shown = (material: Id | undefined) => (material === undefined ? {} : { material })
 

@@ -1,7 +1,11 @@
 import type { EditKinds } from '../edit'
 import { choosePractice, chooseProfile, chooseWall } from './choose'
 import { confirm } from './confirm'
+import { duplicate } from './duplicate'
 import { insert, move, remove } from './layers'
+import { paste } from './paste'
+import { rename } from './rename'
+import { putBack, takeOut } from './taken-out'
 import { entitle, issue } from './issue'
 import { fill, replace } from './seals'
 import { state } from './state'
@@ -13,6 +17,11 @@ export const editKinds: EditKinds = {
   confirm,
   fill,
   replace,
+  'take-out': takeOut,
+  'put-back': putBack,
+  rename,
+  paste,
+  duplicate,
   insert,
   remove,
   move,

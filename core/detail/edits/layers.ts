@@ -8,6 +8,7 @@ import { entryAt, layerOf, sealOf } from '../find'
 import type { Layer } from '../model'
 import { numbered } from './numbered'
 import { withMaterials } from './materials'
+import { named } from './rename'
 import { standing } from './standing'
 
 const noPart = (at: string) =>
@@ -50,7 +51,10 @@ export const remove: EditKind<'remove'> = {
     const seal = sealOf(project, part)
     if (seal)
       return ok(
-        withJoint(project, seal.joint.id, it => ({ ...it, seals: it.seals.filter(one => one.id !== part) })),
+        withJoint(named(project, part, ''), seal.joint.id, it => ({
+          ...it,
+          seals: it.seals.filter(one => one.id !== part),
+        })),
       )
     const found = layerOf(project, part)
     if (found === undefined) return noPart(part)
@@ -58,7 +62,7 @@ export const remove: EditKind<'remove'> = {
     if (!isSome(layers) || found.layer.duties.includes('bearing')) {
       return refused({ at: part, say: words('the bearing layer stays: all depths refer to it', 'die tragende Schicht bleibt: alle Tiefen beziehen sich auf sie') }) // prettier-ignore
     }
-    const next = withWall(project, found.wall.id, it => ({ ...it, layers }))
+    const next = withWall(named(project, part, ''), found.wall.id, it => ({ ...it, layers }))
     return standing(next)
   },
 }
@@ -79,7 +83,11 @@ export const move: EditKind<'move'> = {
   },
 }
 
-const placed = (layers: readonly Layer[], layer: Layer, before: string | undefined): readonly Layer[] => {
+export const placed = (
+  layers: readonly Layer[],
+  layer: Layer,
+  before: string | undefined,
+): readonly Layer[] => {
   const at = before === undefined ? -1 : layers.findIndex(it => it.id === before)
   return at < 0 ? [...layers, layer] : layers.toSpliced(at, 0, layer)
 }

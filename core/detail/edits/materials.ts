@@ -1,7 +1,7 @@
 import type { Id } from '../../geometry'
 import { type Material, material } from '../../materials'
-import type { Project } from '../model'
-import { entryAt } from '../find'
+import { entryAt, layerOf } from '../find'
+import type { Layer, Project } from '../model'
 
 /** The project with a copy of every material that its walls use: a later library changes no issued detail. */
 export const withMaterials = (project: Project): Project => {
@@ -18,6 +18,22 @@ export const withMaterials = (project: Project): Project => {
   return { ...project, materials: { ...project.materials, ...Object.fromEntries(copies) } }
 }
 
-/** What a material is: the project's own copy, else the library's. */
-export const materialOf = (project: Project, id: Id): Material | undefined =>
-  entryAt(project.materials, id) ?? material(id)
+/**
+ * What a material is: the project's own copy, else the library's. With the part that is made of it, what is declared of
+ * that very layer goes before what is usual of its material.
+ */
+export const materialOf = (project: Project, id: Id, part?: Id): Material | undefined => {
+  const usual = entryAt(project.materials, id) ?? material(id)
+  const layer = part === undefined ? undefined : layerOf(project, part)?.layer
+  return usual && layer?.material === id ? asDeclared(usual, layer) : usual
+}
+
+const asDeclared = (usual: Material, { lambda_W_mK, muDry, muWet }: Layer): Material => {
+  const dry = muDry?.value ?? usual.mu?.dry ?? muWet?.value
+  const wet = muWet?.value ?? usual.mu?.wet ?? muDry?.value
+  return {
+    ...usual,
+    ...(lambda_W_mK ? { lambda_W_mK: lambda_W_mK.value } : {}),
+    ...(dry === undefined || wet === undefined ? {} : { mu: { dry, wet } }),
+  }
+}

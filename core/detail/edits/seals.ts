@@ -76,5 +76,5 @@ const replaced = (project: Project, joint: Joint, part: string, fresh: AnySeal):
   }))
 
 /** Seals stand in a joint from outside to inside. */
-const inOrder = (seals: readonly AnySeal[]): readonly AnySeal[] =>
+export const inOrder = (seals: readonly AnySeal[]): readonly AnySeal[] =>
   seals.toSorted((a, b) => planes.indexOf(b.plane) - planes.indexOf(a.plane))

@@ -7,6 +7,7 @@ import type { Field, FieldAt } from '../field'
 import { choiceOf } from '../fields/choices'
 import { fieldOf } from '../fields/field-of'
 import type { Project } from '../model'
+import { standing } from './standing'
 
 export const fieldAt = z.strictObject({ field: z.string(), part: z.string() })
 
@@ -78,7 +79,7 @@ const stateWord = (
       say: filled(words('{0} is one of: {1}', '{0} ist eines von: {1}'), choice.name, names),
     })
   }
-  return ok(choice.write(project, at.part, to))
+  return standing(choice.write(project, at.part, to))
 }
 
 const isNumber = (to: Stated<number> | Stated<string>): to is Stated<number> => Number.isFinite(to.value)

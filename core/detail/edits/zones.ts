@@ -1,12 +1,12 @@
 import { z } from 'zod'
 import { sides } from '../../kinds'
-import type { AnySeal } from '../../seals'
 import { ok, type Problem, refused } from '../../units'
 import { isSome, type Some, words } from '../../words'
 import type { EditKind } from '../edit'
 import { withOpening } from '../fields/tables'
 import { entryAt, zoneOf, type ZonePlace } from '../find'
-import type { Joint, Project, Zone } from '../model'
+import type { Project, Zone } from '../model'
+import { withCopiedJoint } from './copied-joint'
 import { numbered } from './numbered'
 
 const noZone = (at: string): Problem => ({
@@ -63,8 +63,9 @@ export const chooseJoint: EditKind<'choose-joint'> = {
   apply: (project, { zone, joint }) => {
     const place = zoneOf(project, zone)
     if (place === undefined) return refused(noZone(zone))
-    const copied = joint === 'copy' ? copyOf(project, place.zone.joint) : { project, joint }
-    if (copied === undefined || entryAt(copied.project.joints, copied.joint) === undefined) {
+    const own = entryAt(project.joints, place.zone.joint)
+    const copied = joint === 'copy' && own ? withCopiedJoint(project, own) : { project, joint }
+    if (entryAt(copied.project.joints, copied.joint) === undefined) {
       return refused({ at: joint, say: words('there is no such joint', 'diese Fuge gibt es nicht') })
     }
     const zones = zonesBeside(project, place).map(it =>
@@ -72,23 +73,6 @@ export const chooseJoint: EditKind<'choose-joint'> = {
     )
     return ok(withZones(copied.project, place, zones))
   },
-}
-
-const copyOf = (
-  project: Project,
-  id: string,
-): { readonly project: Project; readonly joint: string } | undefined => {
-  const joint = entryAt(project.joints, id)
-  if (joint === undefined) return undefined
-  const named = numbered(project, 'joint')
-  let next = named.project
-  const seals = joint.seals.map((seal): AnySeal => {
-    const counted = numbered(next, 'seal')
-    next = counted.project
-    return { ...seal, id: counted.id }
-  })
-  const copy: Joint = { ...joint, id: named.id, seals }
-  return { project: { ...next, joints: { ...next.joints, [copy.id]: copy } }, joint: copy.id }
 }
 
 /** States how far a flank lies off its line at a place, or takes the statement back. */
@@ -118,10 +102,10 @@ export const measureOffset: EditKind<'measure-offset'> = {
   },
 }
 
-const zonesBeside = (project: Project, place: ZonePlace): readonly Zone[] =>
+export const zonesBeside = (project: Project, place: ZonePlace): readonly Zone[] =>
   entryAt(project.openings, place.opening)?.sides[place.side] ?? []
 
-const withZones = (project: Project, place: ZonePlace, zones: readonly Zone[]): Project =>
+export const withZones = (project: Project, place: ZonePlace, zones: readonly Zone[]): Project =>
   withOpening(project, place.opening, it => ({
     ...it,
     sides: { ...it.sides, [place.side]: isSome(zones) ? (zones satisfies Some<Zone>) : it.sides[place.side] },

@@ -14,6 +14,7 @@ export type OneChoice<W extends string> = {
   readonly choices: Some<Word & { readonly value: W }>
   readonly because: Words
   readonly surveyed?: true
+  readonly isPlain?: true
   readonly read: (project: Project, part: Id) => Stated<W> | undefined
   readonly write: (project: Project, part: Id, to: Stated<W> | undefined) => Project
 }

@@ -83,6 +83,7 @@ const nameProblems = (project: Project): readonly Problem[] => {
   Object.values(project.joints).forEach(joint => {
     name(joint.id, `joints.${joint.id}`)
     joint.seals.forEach(it => name(it.id, `joints.${joint.id}.seals`))
+    joint.out?.forEach(it => name(it.id, `joints.${joint.id}.out`))
   })
   Object.values(project.openings).forEach(opening => {
     name(opening.id, `openings.${opening.id}`)

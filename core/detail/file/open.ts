@@ -48,7 +48,7 @@ export const openProject = (text: string): Result<Opened> => {
 const upgraded = (members: Plain, version: number): Plain =>
   upgrades.filter(it => it.from >= version).reduce((so, step) => step.apply(so), members)
 
-const parsed = (text: string): Result<Record<string, unknown>> => {
+export const parsed = (text: string): Result<Record<string, unknown>> => {
   // A byte order mark at the start is no part of the text.
   const body = text.startsWith('\uFEFF') ? text.slice(1) : text
   try {
@@ -114,7 +114,7 @@ const without = (value: unknown, path: readonly PropertyKey[], keys: readonly st
   )
 }
 
-const refusedBy = (error: z.ZodError): Result<never> => {
+export const refusedBy = (error: z.ZodError): Result<never> => {
   const problems = error.issues.map((it): Problem => ({
     at: it.path.map(String).join('.') || 'file',
     say: inWords(it),

@@ -34,6 +34,7 @@ const project = ((): Project => {
 const parts = [
   ...Object.keys(project.joints),
   ...Object.keys(project.openings),
+  ...Object.values(project.walls).flatMap(it => it.layers.map(layer => layer.id)),
   ...Object.values(project.openings).flatMap(it => [...it.fixings.map(one => one.id), ...(it.sill ? [it.sill.id] : [])]),
   ...Object.values(project.joints).flatMap(it => it.seals.map(seal => seal.id)),
 ] // prettier-ignore
@@ -82,7 +83,7 @@ describe.each(places)('%s of %s', (id, part, choice) => {
   test('is specified once somebody confirms it', () => {
     const at = { field: id, part }
     const guessed = after(project, { kind: 'state', at, to: assumed(words[0].value) })
-    expect(knownChoice(guessed, at)?.basis).toBe('assumed')
+    expect(knownChoice(guessed, at)?.basis).toBe(choice.isPlain ? 'specified' : 'assumed')
     expect(knownChoice(after(guessed, { kind: 'confirm', at }), at)).toEqual({ ...specified(words[0].value), origin: 'file' })
   }) // prettier-ignore
 })
