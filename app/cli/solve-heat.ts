@@ -67,7 +67,7 @@ const heatOf = (project: Project, place: ZonePlace, purpose: Purpose): Result<Se
   const solved = solveSection(cutSection(project, place, { state: 'planned', width_mm: planned_mm }), {
     climate: usualClimate,
     purpose,
-    materialOf: id => materialOf(project, id),
+    materialOf: (id, part) => materialOf(project, id, part),
     isElement: part => part === frame || part.startsWith(`${frame}/`),
   })
   return solved.ok ? ok(solved.value.heat) : solved

@@ -13,11 +13,11 @@ import { splitAtThroats } from './throat'
 /** What heat needs to know of a material. */
 export type Conductor = { readonly lambda_W_mK: number; readonly emissivity: number }
 
-/** How a section is looked at. `materialOf` is the project's own copy of a material, else the library's. */
+/** How a section is looked at. `materialOf` is what a part is made of: as declared, else as its material is. */
 export type SectionView = {
   readonly climate: Climate
   readonly purpose: Purpose
-  readonly materialOf: (id: Id) => Conductor | undefined
+  readonly materialOf: (id: Id, part: Id) => Conductor | undefined
 }
 
 /** A section as a heat case. `parts` and `faces` say, body by body and surface by surface, what they are in the section. */
@@ -91,7 +91,7 @@ const neighbourhood = (
   const seen = new Map<string, number>()
   for (const region of regions) {
     if (region.fill.kind !== 'material') continue
-    const material = materialOf(region.fill.material)
+    const material = materialOf(region.fill.material, region.part)
     if (!material) problems.push({ at: region.part, say: filled(unknownMaterial, region.fill.material) })
     else for (const [a, b] of edgesOf(region)) seen.set(edgeKey([b, a]), material.emissivity)
   }
@@ -100,7 +100,7 @@ const neighbourhood = (
 
 const bodiesOf = (region: Region, view: SectionView, neighbours: Neighbours): readonly PartBody[] => {
   if (region.fill.kind === 'material') {
-    const lambda_W_mK = view.materialOf(region.fill.material)?.lambda_W_mK ?? 0
+    const lambda_W_mK = view.materialOf(region.fill.material, region.part)?.lambda_W_mK ?? 0
     return [
       {
         part: region.part,
