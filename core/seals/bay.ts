@@ -14,7 +14,7 @@ import type { Bay, End } from './seal-kind'
 export const drawnWidth_mm = (bay: Bay): number => bay.frameFace[0][0] - bay.wallFace[0][0]
 
 /** Nothing known of what lies beyond a joint. */
-const bare: End = { flank: [], face: [], free_mm: 0 }
+const bare: End = { lead: [], flank: [], face: [], free_mm: 0 }
 
 /** A joint as a plain slot, where only its width and its depth count. */
 export const plainBay = (width_mm: Band, depth_mm: number): Bay => {

@@ -80,7 +80,8 @@ export const layFilm = (
 
 /** Its end on the wall can be taken by hand. */
 export const filmGrips = (it: Film, bay: Bay): readonly Grip[] => {
-  const bond = [...endOf(it, bay).flank.slice(0, 1), ...onWall(it, bay)]
+  const { lead, flank } = endOf(it, bay)
+  const bond = [...[...lead, ...flank].slice(0, 1), ...onWall(it, bay)]
   const end = bond.at(-1)
   const before = bond.at(-2)
   return end && before ? [{ field: bondWall.id, at: end, along: directionOf(before, end) }] : []
@@ -93,7 +94,9 @@ export const filmBonds = (it: Film): readonly Bond[] => [
 
 /** How wide a film has to be cut. */
 export const girth_mm = (it: Film, bay: Bay): number =>
-  it.bondFrame_mm.value + drawnWidth_mm(bay) + slackOf(it) + it.bondWall_mm.value
+  it.bondFrame_mm.value + drawnWidth_mm(bay) + slackOf(it) + lead_mm(endOf(it, bay)) + it.bondWall_mm.value
+
+const lead_mm = ({ lead, flank }: End): number => lengthOf([...lead, ...flank.slice(0, 1)])
 
 const isOuter = (it: Film): boolean => it.plane === 'outer'
 const endOf = (it: Film, bay: Bay): End => (isOuter(it) ? bay.ends.outer : bay.ends.inner)
@@ -142,7 +145,8 @@ const onFrame = (it: Film, bay: Bay): readonly Point[] => {
  * within the joint and follows its flank to the end first.
  */
 const onWall = (it: Film, bay: Bay): readonly Point[] => {
-  const bond = startOf(endOf(it, bay).flank, it.bondWall_mm.value)
+  const { lead, flank } = endOf(it, bay)
+  const path = [...lead, ...startOf(flank, it.bondWall_mm.value)]
   const ownEnd_mm = isOuter(it) ? bay.from_mm : bay.to_mm
-  return bond[0]?.[1] === ownEnd_mm ? bond.slice(1) : bond
+  return path[0]?.[1] === ownEnd_mm ? path.slice(1) : path
 }

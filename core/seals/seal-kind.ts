@@ -24,6 +24,8 @@ export type Bay = {
 
 /** What lies beyond one end of a joint, outside or inside. Paths begin at that end and lead away from it. */
 export type End = {
+  /** what a membrane runs along from this end before it comes to a flank that holds it; empty where the flank begins here */
+  readonly lead: readonly Point[]
   /**
    * The bare flank of the bearing layer, then round its edge: what a membrane may be bonded to. Empty where this end of
    * the joint stands beyond the bearing layer.

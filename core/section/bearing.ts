@@ -22,8 +22,10 @@ export const bearing = (at: Layout): readonly PaintedPart[] => {
 const rebateGap = (at: Layout): readonly PaintedPart[] => {
   const nib = nibOf(at)
   if (nib === undefined) return []
-  const back = at.position_mm + at.depth_mm
-  const [from, to] = nib.inside ? [back, at.depths.bearing_mm - nib.depth_mm] : [nib.depth_mm, at.position_mm]
+  const back = at.stands.to_mm
+  const [from, to] = nib.inside
+    ? [back, at.depths.bearing_mm - nib.depth_mm]
+    : [nib.depth_mm, at.stands.from_mm]
   if (to - from <= 0) return []
   // up to 2 mm air stands still, up to 10 mm it is slightly ventilated (EN ISO 10077-2, from memory)
   const vented = to - from <= 2 ? 'closed' : to - from <= 10 ? 'slightly' : 'open'

@@ -7,8 +7,8 @@ import { box, coat, type PaintedPart } from './paint'
 
 /** The joint of a layout as a bay: between the flank of the reveal and the flank of the frame, over its whole depth. */
 export const jointBay = (at: Layout): Bay => {
-  const from_mm = at.position_mm
-  const to_mm = at.position_mm + at.depth_mm
+  const from_mm = at.stands.from_mm
+  const to_mm = at.stands.to_mm
   return {
     width_mm: exactly(at.width_mm),
     from_mm,

@@ -1,6 +1,8 @@
 import {
+  type Box,
   frameOf,
   jointOf,
+  materialOf,
   openingOf,
   profileOf,
   type Profile,
@@ -12,9 +14,21 @@ import {
   wallOf,
   type ZonePlace,
 } from '../detail'
+import type { Id } from '../geometry'
 import type { Side } from '../kinds'
+import { isFirm } from '../materials'
 import type { AnySeal } from '../seals'
 import type { Fixing } from '../detail'
+
+/** What a joint lies along, towards the opening. */
+export type Stands = {
+  /** from its outer to its inner face */
+  readonly from_mm: number
+  readonly to_mm: number
+  /** how far its outer and its inner face are free, from the joint */
+  readonly outer_mm: number
+  readonly inner_mm: number
+}
 
 /** All lengths that a cut is laid out by, in the axes of a section. */
 export type Layout = {
@@ -26,6 +40,14 @@ export type Layout = {
   readonly opening: string
   readonly wall: string
   readonly joint: string
+  /** what stands in the joint: the frame, or the box on its head */
+  readonly stands: Stands
+  /** the box on the frame, in the cut that shows it */
+  readonly box: Box | undefined
+  /** where the flank of the frame lies, in x: a joint's width from the reveal, past the box on its head */
+  readonly flank_mm: number
+  /** whether a material holds what is bonded to it */
+  readonly isFirm: (material: Id) => boolean
   readonly seals: readonly AnySeal[]
   readonly fixing: Fixing | undefined
   readonly sill: Sill | undefined
@@ -48,6 +70,8 @@ export const layoutOf = (project: Project, place: ZonePlace, width_mm: number): 
   const joint = jointOf(project, place.zone)
   const depths = wallDepths(wall)
   const profile = profileOf(frame)
+  const box = place.side === 'head' ? opening.box : undefined
+  const position_mm = opening.position_mm.value
   return {
     side: place.side,
     depths,
@@ -56,15 +80,32 @@ export const layoutOf = (project: Project, place: ZonePlace, width_mm: number): 
     opening: opening.id,
     wall: wall.id,
     joint: joint.id,
+    stands: box ? asBox(box, position_mm) : asFrame(profile, position_mm),
+    box,
+    flank_mm: width_mm + (box?.height_mm.value ?? 0),
+    isFirm: id => isFirm(materialOf(project, id)),
     seals: joint.seals,
     fixing: opening.fixings[0],
     sill: opening.sill,
     width_mm,
-    position_mm: opening.position_mm.value,
+    position_mm,
     depth_mm: profile.depth_mm,
     reveal: wall.reveal,
     cover_mm: wall.reveal.cover_mm.value,
     lining_mm: wall.reveal.lining_mm.value,
     reach_mm: Math.max(1000, 3 * (depths.inner_mm - depths.outer_mm)),
   }
+}
+
+const asFrame = (profile: Profile, position_mm: number): Stands => ({
+  from_mm: position_mm,
+  to_mm: position_mm + profile.depth_mm,
+  outer_mm: profile.face_mm,
+  inner_mm: profile.innerFace_mm,
+})
+
+const asBox = (box: Box, position_mm: number): Stands => {
+  const from_mm = position_mm - box.forward_mm.value
+  const free_mm = box.height_mm.value
+  return { from_mm, to_mm: from_mm + box.depth_mm.value, outer_mm: free_mm, inner_mm: free_mm }
 }

@@ -1,4 +1,5 @@
-import type { WallDepths } from '../detail'
+import type { Placed, WallDepths } from '../detail'
+import type { Outline } from '../geometry'
 import { nibOf } from './flank'
 import type { Layout } from './layout'
 import { bead_mm, box, coat, layerFill, ofMaterial, type PaintedPart, stripMaterial } from './paint'
@@ -18,14 +19,7 @@ export const outside = (at: Layout): readonly PaintedPart[] => {
         ? [{ label: behind.label, outline: box(0, it.from_mm, edge, to_mm) }]
         : []
     const end = over.length > 0 ? edge : 0
-    const close =
-      member &&
-      box(
-        end - member.width_mm.value,
-        it.from_mm,
-        end,
-        Math.max(it.to_mm, over.length > 0 ? to_mm : it.to_mm),
-      )
+    const close = member && closing(at, it, end, over.length > 0 ? to_mm : it.to_mm)
     return [
       behind,
       ...over,
@@ -33,6 +27,19 @@ export const outside = (at: Layout): readonly PaintedPart[] => {
     ]
   })
   return at.depths.skin ? [...parts, ...skinParts(at, at.depths.skin, edge)] : parts
+}
+
+/**
+ * What closes a layer at the opening: a closer laps over the frame with the layer; a rigid frame stands at the flank,
+ * from the outer face of what it carries back to the wall.
+ */
+const closing = (at: Layout, it: Placed, end_mm: number, over_mm: number): Outline => {
+  const { edge } = it.layer
+  const width_mm = edge?.width_mm.value ?? 0
+  const front_mm = Math.max(it.from_mm, at.stands.from_mm)
+  return edge && at.isFirm(edge.material) && front_mm < it.to_mm
+    ? box(-width_mm, front_mm, 0, it.to_mm)
+    : box(end_mm - width_mm, it.from_mm, end_mm, Math.max(it.to_mm, over_mm))
 }
 
 /** How far what stands before the frame reaches across: to the edge of a nib, or by the cover over the frame. */
@@ -45,7 +52,7 @@ export const coverEdge = (at: Layout): number => {
 /** Up to where the outer reveal is closed: the face of the frame, or the face of the wall where a nib stands before it. */
 const backOf = (at: Layout): number => {
   const nib = nibOf(at)
-  return nib !== undefined && !nib.inside ? 0 : at.position_mm
+  return nib !== undefined && !nib.inside ? 0 : at.stands.from_mm
 }
 
 const skinParts = (
@@ -63,7 +70,7 @@ const skinParts = (
   // Without insulation before it the skin itself turns into the reveal and onto the frame; round a nib it lies on its edge.
   const from = alone && !covered ? 0 : edge
   const to = alone && !covered ? Math.max(thickness_mm, edge) : edge + thickness_mm
-  const end = covered ? nib.depth_mm : at.position_mm
+  const end = covered ? nib.depth_mm : at.stands.from_mm
   const back = covered ? end : end - bead_mm
   if (back <= skin.from_mm) return [face]
   const turned = { label: face.label, outline: box(from, skin.from_mm, to, back) }

@@ -10,12 +10,14 @@ export const aBay = (width_mm: number, from_mm = 0, to_mm = 78): Bay => ({
   frameFace: [[width_mm, from_mm], [width_mm, to_mm]],
   ends: {
     outer: {
+      lead: [],
       flank: [[0, from_mm], [0, -60], [-1000, -60]],
       face: [[width_mm + 6, from_mm], [width_mm + 6, -80]],
       stop: [[width_mm, from_mm - 6], [width_mm + 6, from_mm - 6], [width_mm + 6, from_mm], [width_mm, from_mm]],
       free_mm: width_mm + 60,
     },
     inner: {
+      lead: [],
       flank: [[0, to_mm], [0, 175], [-1000, 175]],
       face: [[width_mm + 6, to_mm], [width_mm + 6, 190]],
       stop: [[width_mm, to_mm], [width_mm + 6, to_mm], [width_mm + 6, to_mm + 6], [width_mm, to_mm + 6]],

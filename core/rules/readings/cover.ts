@@ -3,7 +3,8 @@ import type { Band } from '../../units'
 import { words } from '../../words'
 import type { Place } from '../place'
 import { placed, type Reading } from '../reading'
-import { isFirm, materialAtFlank } from './wall'
+import { isFirm } from '../../materials'
+import { materialAtFlank } from './wall'
 
 /** What stands before the frame: insulation, a closer of a cavity, the nib of a rebate, or only a finish. */
 export type CoverBy = 'insulation' | 'closer' | 'rebate' | 'finish'

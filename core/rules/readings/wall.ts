@@ -73,12 +73,6 @@ export const layersBetween = (wall: Wall, from_mm: number, to_mm: number): reado
 /** Less than this is no support, and no lack of it: ours. */
 const slight_mm = 0.5
 
-/** Whether a material gives a tape a firm flank. */
-export const isFirm = (it: Material | undefined): boolean => {
-  const known = it && material(it.id)
-  return (it?.firm ?? known?.firm) === true || (it?.base ?? known?.base) !== undefined
-}
-
 /** How insulation stands to the bearing layer: before it, or the bearing layer is the wall. */
 export const wallKind = (wall: Wall): 'one-leaf' | 'insulated' | 'other' => {
   const { before, behind } = wallDepths(wall)
