@@ -27,7 +27,7 @@ export const dispatch: Dispatch = (session, action) => {
     case 'look':
       return fine({ ...session, view: lookedAt(session, action.view) })
     case 'fit':
-      return fine({ ...session, view: { opening: session.view.opening, side: session.view.side } })
+      return fine({ ...session, view: wholeCut(session.view) })
     case 'open':
       return fine(beginSession(action.project, session.newest + 1))
   }
@@ -66,6 +66,14 @@ const lookedAt = ({ view, project }: Session, asked: Partial<View>): View => {
   const opening =
     asked.opening !== undefined && project.openings[asked.opening] ? asked.opening : view.opening
   const side = asked.side ?? view.side
-  const isSameCut = opening === view.opening && side === view.side
+  const isSameSide = opening === view.opening && side === view.side
+  const isSameCut = isSameSide && (asked.zone === undefined || asked.zone === view.zone)
   return { ...(isSameCut ? view : {}), ...asked, opening, side }
 }
+
+/** The same cut, looked at as a whole. */
+const wholeCut = ({ opening, side, zone }: View): View => ({
+  opening,
+  side,
+  ...(zone === undefined ? {} : { zone }),
+})

@@ -7,6 +7,7 @@ export const selectableIn = (project: Project): ReadonlySet<Id> =>
     ...zonesOf(project).flatMap(place => partsOf(project, place).map(it => it.id)),
     ...[project.walls, project.frames, project.joints, project.openings].flatMap(it => Object.keys(it)),
     ...Object.values(project.walls).flatMap(wall => wall.layers.map(it => it.id)),
+    ...Object.values(project.joints).flatMap(joint => (joint.out ?? []).map(it => it.id)),
   ])
 
 /** What of a selection a project still has, in its order. */

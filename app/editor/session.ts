@@ -19,6 +19,8 @@ export type Step = {
 export type View = {
   readonly opening: Id
   readonly side: Side
+  /** the zone of the side; absent: its first */
+  readonly zone?: Id
   /** model point in the middle of the board; absent: fit the whole */
   readonly at?: readonly [x_mm: number, y_mm: number]
   /** screen pixels per model millimetre at device ratio 1; absent: fit the whole */

@@ -87,6 +87,6 @@ it('keys are written as the machine and the language name them', () => {
 
 it('a command is found by words of its name', () => {
   expect(commandsLike(commands, 'whole cut', 'en').map(it => it.id)).toEqual(['fit'])
-  expect(commandsLike(commands, 'Schnitt vor', 'de').map(it => it.id)).toEqual(['previous-cut'])
+  expect(commandsLike(commands, 'Schnitt um vor', 'de').map(it => it.id)).toEqual(['previous-cut'])
   expect(commandsLike(commands, '', 'en')).toHaveLength(commands.length)
 })

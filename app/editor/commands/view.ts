@@ -25,6 +25,16 @@ export const viewCommands = [
     chords: [chord('PageUp', { main: true })],
   },
   {
+    id: 'next-zone',
+    name: words('Next zone of this side', 'Nächster Abschnitt dieser Seite'),
+    chords: [chord('PageDown', { alt: true })],
+  },
+  {
+    id: 'previous-zone',
+    name: words('Previous zone of this side', 'Voriger Abschnitt dieser Seite'),
+    chords: [chord('PageUp', { alt: true })],
+  },
+  {
     id: 'next-broken',
     name: words('Next verdict that is not met', 'Nächster nicht erfüllter Befund'),
     chords: [chord('F8')],
@@ -57,6 +67,23 @@ export const viewCommands = [
     id: 'true-size',
     name: words('Show at true size', 'In wahrer Größe zeigen'),
     chords: [chord('0', { main: true, alt: true })],
+  },
+  {
+    id: 'colder',
+    name: words('Joint colder: it opens', 'Fuge kälter: sie öffnet sich'),
+    chords: [chord(',')],
+    notWhileTyping: true,
+  },
+  {
+    id: 'hotter',
+    name: words('Joint hotter: it closes', 'Fuge wärmer: sie schließt sich'),
+    chords: [chord('.')],
+    notWhileTyping: true,
+  },
+  {
+    id: 'edit-practice',
+    name: words('Edit the practice of this project', 'Regelwerk dieses Projekts bearbeiten'),
+    chords: [],
   },
   { id: 'switch-theme', name: words('Light or dark', 'Hell oder dunkel'), chords: [] },
   { id: 'switch-language', name: words('English or German', 'Englisch oder Deutsch'), chords: [] },

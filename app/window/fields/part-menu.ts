@@ -1,6 +1,7 @@
 import {
   frameOf,
   layerOf,
+  pieceOf,
   type Project,
   profiles,
   sealOf,
@@ -9,23 +10,27 @@ import {
 } from '../../../core/detail'
 import { kindOf, sealKinds } from '../../../core/seals'
 import type { Words } from '../../../core/words'
-import type { Action } from '../../editor'
 import { capital } from '../capital'
 import type { MenuGroup } from '../dialogs/menu'
+import type { PartActs } from '../parts/part-acts'
 import { say as words } from '../window-words'
 
-/** What can be done with a part beyond its values: another kind in its place, another profile, its order, taking it out. */
-export const partGroups = (at: {
+type At = {
   readonly project: Project
   readonly place: ZonePlace
   readonly part: string
   readonly say: (it: Words) => string
-  readonly act: (action: Action) => void
-}): readonly MenuGroup[] => [...sealGroups(at), ...layerGroups(at), ...frameGroups(at)]
+  readonly acts: PartActs
+  readonly rename: () => void
+}
 
-type At = Parameters<typeof partGroups>[0]
+/** What can be done with a part beyond its values: another kind in its place, another profile, its order, its name, taking it out. */
+export const partGroups = (at: At): readonly MenuGroup[] =>
+  at.acts.isOut(at.part)
+    ? [{ items: [{ label: at.say(words.putBack), hint: 'T', do: () => at.acts.takeOut(at.part) }] }]
+    : [...sealGroups(at), ...layerGroups(at), ...frameGroups(at), commonGroup(at)]
 
-const sealGroups = ({ project, part, say, act }: At): readonly MenuGroup[] => {
+const sealGroups = ({ project, part, say, acts }: At): readonly MenuGroup[] => {
   const seal = sealOf(project, part)?.seal
   if (seal === undefined) return []
   const own = kindOf(seal)
@@ -39,40 +44,35 @@ const sealGroups = ({ project, part, say, act }: At): readonly MenuGroup[] => {
           isOn: kind === own,
           do: () => {
             if (kind !== own)
-              act({ kind: 'edit', edits: [{ kind: 'replace', part, seal: kind.kind }], says: kind.name })
+              acts.act({ kind: 'edit', edits: [{ kind: 'replace', part, seal: kind.kind }], says: kind.name })
           },
         })),
     },
-    takeOut({ part, say, act }),
+    { items: [{ label: say(words.takeSealOut), hint: 'T', do: () => acts.takeOut(part) }] },
   ]
 }
 
-const layerGroups = ({ project, place, part, say, act }: At): readonly MenuGroup[] => {
+const layerGroups = ({ project, place, part, say, acts }: At): readonly MenuGroup[] => {
   if (layerOf(project, part) === undefined) return []
   const layers = wallOf(project, place.opening).layers
   const index = layers.findIndex(it => it.id === part)
   return [
     {
       items: [
-        {
-          label: say(words.moveOut),
-          hint: 'Alt ↑',
-          off: index <= 0,
-          do: () => act(moveLayer(project, place, part, -1)),
-        },
+        { label: say(words.moveOut), hint: 'Alt ↑', off: index <= 0, do: () => acts.move(part, -1) },
         {
           label: say(words.moveIn),
           hint: 'Alt ↓',
           off: index === layers.length - 1,
-          do: () => act(moveLayer(project, place, part, 1)),
+          do: () => acts.move(part, 1),
         },
+        { label: say(words.duplicate), hint: say(words.keyDuplicate), do: () => acts.duplicate(part) },
       ],
     },
-    takeOut({ part, say, act }),
   ]
 }
 
-const frameGroups = ({ project, place, part, say, act }: At): readonly MenuGroup[] => {
+const frameGroups = ({ project, place, part, say, acts }: At): readonly MenuGroup[] => {
   const frame = frameOf(project, place.opening)
   if (part.split('/')[0] !== frame.id) return []
   return [
@@ -82,7 +82,7 @@ const frameGroups = ({ project, place, part, say, act }: At): readonly MenuGroup
         label: capital(say(it.name)),
         isOn: it.id === frame.profile,
         do: () =>
-          act({
+          acts.act({
             kind: 'edit',
             edits: [{ kind: 'choose-profile', frame: frame.id, profile: it.id }],
             says: words.profile,
@@ -92,23 +92,15 @@ const frameGroups = ({ project, place, part, say, act }: At): readonly MenuGroup
   ]
 }
 
-const takeOut = ({ part, say, act }: Pick<At, 'part' | 'say' | 'act'>): MenuGroup => ({
+/** What every part has: it can be copied and named; layers, seals and what else can go can be removed. */
+const commonGroup = ({ project, place, part, say, acts, rename }: At): MenuGroup => ({
   items: [
-    {
-      label: say(words.takeOut),
-      do: () => act({ kind: 'edit', edits: [{ kind: 'remove', part }], says: words.takeOut }),
-    },
+    ...(pieceOf(project, place, part)
+      ? [{ label: say(words.copyPart), hint: say(words.keyCopy), do: () => document.execCommand('copy') }]
+      : []),
+    { label: say(words.rename), hint: 'F2', do: rename },
+    ...(sealOf(project, part) || layerOf(project, part)
+      ? [{ label: say(words.takeOut), hint: say(words.keyRemove), do: () => acts.remove(part) }]
+      : []),
   ],
 })
-
-/** Moves a layer past its neighbour. */
-export const moveLayer = (project: Project, place: ZonePlace, part: string, by: 1 | -1): Action => {
-  const layers = wallOf(project, place.opening).layers
-  const index = layers.findIndex(it => it.id === part)
-  const before = layers[by < 0 ? index - 1 : index + 2]
-  return {
-    kind: 'edit',
-    edits: [{ kind: 'move', part, ...(before === undefined ? {} : { before: before.id }) }],
-    says: by < 0 ? words.moveOut : words.moveIn,
-  }
-}

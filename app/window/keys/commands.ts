@@ -1,9 +1,8 @@
 import { commandFor, type CommandId, commands } from '../../editor'
 import type { Side } from '../../../core/kinds'
 import { paper_px_mm, zoomedAt, type Camera } from '../board/camera'
-import { moveLayer } from '../fields/part-menu'
 import type { Desk } from '../state/desk'
-import { say as words } from '../window-words'
+import { editRunners } from './edit-commands'
 import { isMac } from './machine'
 
 /** The sides in the order in which one goes round an opening. */
@@ -15,15 +14,9 @@ export const runners = (desk: Desk, camera: () => Camera): Readonly<Record<Comma
   const act = (action: Parameters<typeof board.act>[0]): void => {
     for (const problem of board.act(action)) notes.tell({ kind: 'advice', say: problem.say })
   }
-  const selected = () => board.now.selection[0]
   const zoom = (factor: number): void => {
     const now = camera()
     act({ kind: 'look', view: zoomedAt(now, [now.width_px / 2, now.height_px / 2], factor) })
-  }
-  const moved = (by: 1 | -1): void => {
-    const part = selected()
-    if (part !== undefined && readings.parts.some(it => it.id === part && it.kind === 'layer'))
-      act(moveLayer(readings.project, readings.place, part, by))
   }
   const cut = (by: 1 | -1): void => {
     const at = round.indexOf(readings.view.side)
@@ -47,14 +40,7 @@ export const runners = (desk: Desk, camera: () => Camera): Readonly<Record<Comma
       look.view = 'sheet'
       requestAnimationFrame(() => document.querySelector<HTMLElement>('.act .btn')?.focus())
     },
-    undo: () => act({ kind: 'undo' }),
-    redo: () => act({ kind: 'redo' }),
-    remove: () => {
-      const part = selected()
-      if (part !== undefined) act({ kind: 'edit', edits: [{ kind: 'remove', part }], says: words.takeOut })
-    },
-    'move-out': () => moved(-1),
-    'move-in': () => moved(1),
+    ...editRunners(desk),
     'find-command': () => (look.finding = true),
     'next-area': () => goToArea(1),
     'previous-area': () => goToArea(-1),
@@ -99,5 +85,7 @@ export const commandOf = (event: KeyboardEvent): CommandId | undefined => {
   const isText = target instanceof HTMLInputElement && target.type === 'text'
   const id = commandFor(commands, event, { isMac, isTyping: isText })
   const isTyping = isText && target.dataset['typing'] === 'yes'
+  // The browser itself turns the keys for pasting into the event that brings the text along.
+  if (id === 'paste') return undefined
   return isTyping && (id === 'undo' || id === 'redo') ? undefined : id
 }

@@ -1,4 +1,4 @@
-import { jointOf, layerOf, type Project, wallOf, type ZonePlace } from '../../../core/detail'
+import { jointOf, materialOf, type Project, wallOf, type ZonePlace } from '../../../core/detail'
 import { planeName, planes } from '../../../core/kinds'
 import { materials } from '../../../core/materials'
 import { sealKinds, serves } from '../../../core/seals'
@@ -11,14 +11,15 @@ import { say as words } from '../window-words'
 /** A new layer begins this thick; its thickness is then typed. *Ours*. */
 const firstThickness_mm = 20
 
-/** What can be added: a seal for each plane that is empty, then a layer of any material before the selected one. */
-export const addGroups = (at: {
+type At = {
   readonly project: Project
   readonly place: ZonePlace
-  readonly selected: string | undefined
   readonly say: (it: Words) => string
   readonly act: (action: Action) => void
-}): readonly MenuGroup[] => {
+}
+
+/** What can be added: a seal for each plane that is empty, then a layer of any material before the selected one. */
+export const addGroups = (at: At & { readonly selected: string | undefined }): readonly MenuGroup[] => {
   const { project, place, say, act } = at
   const joint = jointOf(project, place.zone)
   const empty = planes.filter(plane => !joint.seals.some(it => serves(it, plane)))
@@ -39,28 +40,53 @@ export const addGroups = (at: {
         })),
     }
   })
-  const wall = wallOf(project, place.opening)
-  const before =
-    at.selected !== undefined && layerOf(project, at.selected)?.wall.id === wall.id ? at.selected : undefined
-  const layers: MenuGroup = {
-    title: say(words.layerBefore),
-    items: materials.map(it => ({
-      label: capital(say(it.name)),
-      do: () =>
-        act({
-          kind: 'edit',
-          edits: [
-            {
-              kind: 'insert',
-              into: wall.id,
-              ...(before === undefined ? {} : { before }),
-              material: it.id,
-              thickness_mm: firstThickness_mm,
-            },
-          ],
-          says: it.name,
-        }),
-    })),
-  }
-  return [...fills, layers]
+  const layers = wallOf(project, place.opening).layers
+  return [...fills, ...layerGroups(at, layers.some(it => it.id === at.selected) ? at.selected : undefined)]
 }
+
+/** A layer of any material: those of the wall first, then all others; before a layer, or at the inside. */
+export const layerGroups = (
+  { project, place, say, act }: At,
+  before: string | undefined,
+): readonly MenuGroup[] => {
+  const wall = wallOf(project, place.opening)
+  const used = [...new Set(wall.layers.map(it => it.material))]
+  const next = wall.layers.find(it => it.id === before)
+  const title = next
+    ? filled(words.layerBeforeNamed, firstWord(materialOf(project, next.material)?.name))
+    : words.layerAtInside
+  const item = (material: string) => {
+    const name = materialOf(project, material)?.name
+    return name === undefined
+      ? []
+      : [
+          {
+            label: capital(say(name)),
+            do: () =>
+              act({
+                kind: 'edit',
+                edits: [
+                  {
+                    kind: 'insert',
+                    into: wall.id,
+                    ...(before === undefined ? {} : { before }),
+                    material,
+                    thickness_mm: firstThickness_mm,
+                  },
+                ],
+                says: name,
+              }),
+          },
+        ]
+  }
+  return [
+    { title: say(title), items: used.flatMap(item) },
+    { items: materials.filter(it => !used.includes(it.id)).flatMap(it => item(it.id)) },
+  ]
+}
+
+/** Of a material what it is, not how heavy. */
+const firstWord = (name: Words | undefined): Words => ({
+  en: name?.en.split(',')[0] ?? '',
+  de: name?.de.split(',')[0] ?? '',
+})

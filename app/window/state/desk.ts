@@ -1,6 +1,7 @@
 import { getContext, setContext } from 'svelte'
 import type { Words } from '../../../core/words'
 import type { Board } from './board.svelte'
+import type { Editing } from './editing.svelte'
 import type { File } from './file.svelte'
 import type { Notes } from './notes.svelte'
 import type { Readings } from './readings.svelte'
@@ -14,6 +15,7 @@ export type Desk = {
   readonly file: File
   readonly notes: Notes
   readonly look: Look
+  readonly editing: Editing
   /** the words in the language of the window */
   readonly say: (it: Words) => string
 }

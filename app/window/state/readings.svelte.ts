@@ -3,6 +3,7 @@ import { type JointBand, jointBand } from '../../../core/movement'
 import { type Report, check } from '../../../core/rules'
 import { type Section, cutSection } from '../../../core/section'
 import { type Grip, gripsOf, placeOf, type Session } from '../../editor'
+import { type PartRow, partRows } from '../parts/rows'
 import type { Board } from './board.svelte'
 
 /** All that the panels read: computed from the session, each piece once and only when what it rests on has changed. */
@@ -15,6 +16,8 @@ export type Readings = {
   readonly width_mm: number
   readonly section: Section
   readonly parts: readonly Part[]
+  /** the parts list of the cut, with the verdicts that are about it */
+  readonly rows: readonly PartRow[]
   readonly report: Report
   readonly grips: readonly Grip[]
   /** where the joint stands between cold (−1, widest) and hot (1, narrowest); 0 is planned */
@@ -27,14 +30,17 @@ export const newReadings = (board: Board): Readings => {
   // A view is a new value with every look; what the cut depends on is its opening and side.
   const opening = $derived(board.now.view.opening)
   const side = $derived(board.now.view.side)
-  const place = $derived(placeOf(project, { opening, side }))
+  const zone = $derived(board.now.view.zone)
+  const cut = $derived({ opening, side, ...(zone === undefined ? {} : { zone }) })
+  const place = $derived(placeOf(project, cut))
   const band = $derived(jointBand(project, opening, side, place.zone.id))
   const width_mm = $derived(widthAt(band, warmth))
   const state = $derived(warmth === 0 ? 'planned' : warmth < 0 ? 'widest' : 'narrowest')
   const section = $derived(cutSection(project, place, { state, width_mm }))
   const parts = $derived(partsOf(project, place))
   const report = $derived(check(project))
-  const grips = $derived(gripsOf(project, { opening, side }))
+  const rows = $derived(partRows({ project, place, parts, band, report }))
+  const grips = $derived(gripsOf(project, cut))
   return {
     get project() {
       return project
@@ -56,6 +62,9 @@ export const newReadings = (board: Board): Readings => {
     },
     get parts() {
       return parts
+    },
+    get rows() {
+      return rows
     },
     get report() {
       return report
