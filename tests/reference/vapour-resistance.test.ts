@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import { material } from '../../core/materials'
-import { inSeries, sideBySide } from '../../core/rules/readings/vapour'
+import { inSeries, sideBySide } from '../../core/vapour'
 import { type SourceId } from '../../core/sources'
 import { kindOf } from '../../core/seals'
 import { specified } from '../../core/units'

@@ -30,22 +30,48 @@ export const undisturbedWall = ({
   parts,
 }: Pick<SectionCase, 'case' | 'parts'>): UndisturbedWall => {
   const left_mm = Math.min(...it.bodies.flatMap(body => body.outline.map(([x]) => x)))
-  const at_mm = left_mm + inset_mm
-  const found = it.bodies.flatMap((body, b) =>
-    spans([body.outline, ...body.holes], at_mm).map(([from, to]) => ({
-      from,
-      layer: {
+  const { layers: found, outside_m2K_W, inside_m2K_W } = layersAlong({ case: it, parts }, left_mm + inset_mm)
+  const layers = found.map(({ part, thickness_mm, lambda_W_mK, resistance_m2K_W }) => ({
+    part,
+    thickness_mm,
+    lambda_W_mK,
+    resistance_m2K_W,
+  }))
+  const sum = layers.reduce((all, layer) => all + layer.resistance_m2K_W, outside_m2K_W + inside_m2K_W)
+  return { layers, outside_m2K_W, inside_m2K_W, u_W_m2K: 1 / sum, length_mm: -left_mm }
+}
+
+/** A layer on a line through a section: the body that it is of, and where the line enters it. */
+export type LayerAlong = WallLayer & {
+  readonly body: number
+  readonly name: string
+  readonly from_mm: number
+}
+
+/** What a line across the wall at one x meets, from outside to inside, and the films at its ends. */
+export const layersAlong = (
+  { case: it, parts }: Pick<SectionCase, 'case' | 'parts'>,
+  at_mm: number,
+): {
+  readonly layers: readonly LayerAlong[]
+  readonly outside_m2K_W: number
+  readonly inside_m2K_W: number
+} => {
+  const layers = it.bodies
+    .flatMap((body, b) =>
+      spans([body.outline, ...body.holes], at_mm).map(([from_mm, to]) => ({
+        body: b,
+        name: body.name,
+        from_mm,
         part: parts[b] ?? body.name,
-        thickness_mm: to - from,
+        thickness_mm: to - from_mm,
         lambda_W_mK: body.lambda_W_mK,
-        resistance_m2K_W: resistance_m2K_W(to - from, body.lambda_W_mK),
-      },
-    })),
-  )
-  const layers = found.toSorted((a, b) => a.from - b.from).map(({ layer }) => layer)
+        resistance_m2K_W: resistance_m2K_W(to - from_mm, body.lambda_W_mK),
+      })),
+    )
+    .toSorted((a, b) => a.from_mm - b.from_mm)
   const [outer, inner] = filmsAt(it, at_mm)
-  const sum = layers.reduce((all, layer) => all + layer.resistance_m2K_W, 1 / outer + 1 / inner)
-  return { layers, outside_m2K_W: 1 / outer, inside_m2K_W: 1 / inner, u_W_m2K: 1 / sum, length_mm: -left_mm }
+  return { layers, outside_m2K_W: 1 / outer, inside_m2K_W: 1 / inner }
 }
 
 /** Flow through the wall alone, per metre and kelvin. */

@@ -4,6 +4,7 @@ import type { Term } from '../../movement'
 import { serves } from '../../seals'
 import { type Band, inWords, writeBand } from '../../units'
 import { filled, type Words, words } from '../../words'
+import { planeRatio } from '../../vapour'
 import { innerResistance, outerResistance } from '../readings/vapour'
 import { declaredInside } from '../remedies/declared'
 import { choose } from '../remedies/fit'
@@ -34,7 +35,7 @@ export const vapourOrder = rule({
   ask: () => [{ given: {} }],
   compare: ({ inner, outer }, { least }) => ({
     kind: 'amount',
-    actual: ratioOf(inner, outer)[governing(inner, outer)],
+    actual: planeRatio(inner, outer)[governing(inner, outer)],
     required: { unit: 'one', min: least },
   }),
   sum: ({ inner, outer }) => {
@@ -102,14 +103,8 @@ export const vapourOrder = rule({
 
 type Season = keyof Seasonal
 
-/** Smallest inside over largest outside, and the other way round: all that the ratio can be. */
-const ratioOf = (inner: Seasonal, outer: Seasonal): Readonly<Record<Season, Band>> => {
-  const over = (a: Band, b: Band): Band => ({ min: a.min / b.max, max: a.max / b.min })
-  return { winter: over(inner.winter, outer.winter), summer: over(inner.summer, outer.summer) }
-}
-
 const governing = (inner: Seasonal, outer: Seasonal): Season => {
-  const { winter, summer } = ratioOf(inner, outer)
+  const { winter, summer } = planeRatio(inner, outer)
   return summer.min < winter.min ? 'summer' : 'winter'
 }
 

@@ -2,24 +2,10 @@ import type { FieldAt, Project } from '../../detail'
 import type { Id, Seasonal } from '../../geometry'
 import type { Plane } from '../../kinds'
 import { type AnySeal, kindOf, type SealValue, serves } from '../../seals'
-import { assumed, type Band } from '../../units'
-import { isSome, type Words, words } from '../../words'
+import { assumed } from '../../units'
+import { planeResistance } from '../../vapour'
+import { type Words, words } from '../../words'
 import { computed, type Reading } from '../reading'
-
-/** Equivalent air layers one behind the other: they add up (EN ISO 13788). */
-export const inSeries = (layers: readonly Seasonal[]): Seasonal => ({
-  winter: sumOf(layers.map(it => it.winter)),
-  summer: sumOf(layers.map(it => it.summer)),
-})
-
-/** Equivalent air layers side by side, each over a share of the width: 1/s_d is the mean of 1/s_d by width. */
-export const sideBySide = (parts: readonly { readonly share: number; readonly sd_m: Band }[]): Band => {
-  const mean = (end: keyof Band) => 1 / parts.reduce((sum, it) => sum + it.share / it.sd_m[end], 0)
-  return { min: mean('min'), max: mean('max') }
-}
-
-const sumOf = (bands: readonly Band[]): Band =>
-  bands.reduce((sum, it) => ({ min: sum.min + it.min, max: sum.max + it.max }), { min: 0, max: 0 })
 
 /**
  * Vapour resistance of one plane of a joint: its seals one behind the other, dry and humid, as ranges.
@@ -31,9 +17,8 @@ const resistanceOf = (plane: Plane, id: string, name: Words): Reading<Seasonal> 
     name,
     of: 'joint',
     compute: (project, joint) => {
-      const seals = sealsIn(project, joint, plane)
-      const known = seals.flatMap(seal => kindOf(seal).sd_m(seal, plane) ?? [])
-      return isSome(seals) && known.length === seals.length ? inSeries(known) : undefined
+      const seals = project.joints[joint]?.seals
+      return seals && planeResistance(seals, plane)
     },
     beneath: (project, joint) => sealsIn(project, joint, plane).flatMap(seal => guessedIn(seal, plane)),
   })

@@ -1,0 +1,118 @@
+import { saturation_Pa } from '../../air'
+import { permeability_kg_msPa } from '../diffusion'
+import { type Domain, domainOf } from './domain'
+import { type Equations, equationsOf, residualOf, solveHeld } from './equations'
+import type { VapourCase } from './vapour-case'
+
+/** A field of vapour pressure with the zone where water gathers. Flows per metre of depth. */
+export type VapourField = {
+  readonly domain: Domain
+  /** at the nodes of the domain */
+  readonly x_mm: Float64Array
+  readonly y_mm: Float64Array
+  readonly temperature_C: Float64Array
+  readonly saturation_Pa: Float64Array
+  readonly vapour_Pa: Float64Array
+  /** 1 where water gathers */
+  readonly isWet: Uint8Array
+  /** what gathers at each node, kg/(m·s) */
+  readonly gathers_kg_ms: Float64Array
+  readonly whole_kg_ms: number
+  /** what enters through all films together and is not let out again: equals what gathers */
+  readonly kept_kg_ms: number
+  /** what goes in where it goes in, kg/(m·s) */
+  readonly enters_kg_ms: number
+  readonly rounds: number
+  /** whether the wet zone has settled */
+  readonly isSettled: boolean
+}
+
+/** A zone that has not settled after as many rounds cycles about a node or two: ours; five to ten are usual. */
+const mostRounds = 40
+
+/** A pressure above saturation by less than this share is rounding. Ours. */
+const rounding = 1e-12
+
+/**
+ * Vapour at rest where water may gather: p ≤ psat(T), and nothing but water lets it vanish, −div(δ grad p) ≤ 0. Solved as
+ * an obstacle problem by a primal-dual active set (Hintermüller, Ito, Kunisch 2002) on the mesh of the heat problem; with
+ * `isDry` no obstacle is seen and the plain field comes out.
+ */
+export const vapourField = (it: VapourCase, how: { readonly isDry?: true } = {}): VapourField => {
+  const domain = domainOf(it)
+  const equations = equationsOf(domain, it.mesh)
+  const temperature_C = Float64Array.from(domain.vertexOf, v => it.temperature_C[v]!)
+  const saturated_Pa = temperature_C.map(saturation_Pa)
+  const found = how.isDry ? plain(equations, saturated_Pa) : obstacle(equations, saturated_Pa)
+  const { vapour_Pa, isWet, rounds, isSettled } = found
+  const gathers_kg_ms = new Float64Array(domain.nodes)
+  for (let n = 0; n < domain.nodes; n++)
+    if (isWet[n]) gathers_kg_ms[n] = permeability_kg_msPa * residualOf(equations, vapour_Pa, n)
+  const through = throughFilms(domain, vapour_Pa)
+  return {
+    domain,
+    x_mm: Float64Array.from(domain.vertexOf, v => it.mesh.x[v]!),
+    y_mm: Float64Array.from(domain.vertexOf, v => it.mesh.y[v]!),
+    temperature_C,
+    saturation_Pa: saturated_Pa,
+    vapour_Pa,
+    isWet,
+    gathers_kg_ms,
+    whole_kg_ms: gathers_kg_ms.reduce((sum, one) => sum + one, 0),
+    ...through,
+    rounds,
+    isSettled,
+  }
+}
+
+type Found = Pick<VapourField, 'vapour_Pa' | 'isWet' | 'rounds' | 'isSettled'>
+
+const workFor = ({ graph }: Equations) => ({
+  entries: new Float64Array(graph.columns.length),
+  diagonal: new Float64Array(graph.rows),
+  pressure_Pa: new Float64Array(graph.rows),
+})
+
+const plain = (equations: Equations, saturated_Pa: Float64Array): Found => {
+  const work = workFor(equations)
+  const isWet = new Uint8Array(equations.graph.rows)
+  solveHeld(equations, isWet, saturated_Pa, work)
+  return { vapour_Pa: work.pressure_Pa, isWet, rounds: 1, isSettled: true }
+}
+
+/** Rounds of: hold what is wet at saturation, solve; what rises above saturation becomes wet, what gives water off dries. */
+const obstacle = (equations: Equations, saturated_Pa: Float64Array): Found => {
+  const work = workFor(equations)
+  const isWet = new Uint8Array(equations.graph.rows)
+  const { pressure_Pa } = work
+  for (let rounds = 1; rounds <= mostRounds; rounds++) {
+    solveHeld(equations, isWet, saturated_Pa, work)
+    let changes = 0
+    const next = isWet.slice()
+    for (let n = 0; n < isWet.length; n++) {
+      const wet = isWet[n]
+        ? residualOf(equations, pressure_Pa, n) > 0
+        : pressure_Pa[n]! > saturated_Pa[n]! * (1 + rounding)
+      if (wet === (isWet[n] === 1)) continue
+      next[n] = wet ? 1 : 0
+      changes++
+    }
+    if (changes === 0) return { vapour_Pa: pressure_Pa, isWet, rounds, isSettled: true }
+    isWet.set(next)
+  }
+  solveHeld(equations, isWet, saturated_Pa, work)
+  return { vapour_Pa: pressure_Pa, isWet, rounds: mostRounds, isSettled: false }
+}
+
+const throughFilms = (
+  { films }: Domain,
+  vapour_Pa: Float64Array,
+): Pick<VapourField, 'kept_kg_ms' | 'enters_kg_ms'> => {
+  let [kept, enters] = [0, 0]
+  for (let i = 0; i < films.node.length; i++) {
+    const flow = films.weight[i]! * (films.air_Pa[i]! - vapour_Pa[films.node[i]!]!)
+    kept += flow
+    if (flow > 0) enters += flow
+  }
+  return { kept_kg_ms: permeability_kg_msPa * kept, enters_kg_ms: permeability_kg_msPa * enters }
+}

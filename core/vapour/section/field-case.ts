@@ -1,0 +1,71 @@
+import { saturation_Pa } from '../../air'
+import type { Conditions } from '../../detail'
+import { type Solution, quartered } from '../../heat'
+import { type Band, type Problem, type Result, ok, refused } from '../../units'
+import type { VapourCase } from '../field/vapour-case'
+import { factorsOf } from './factors'
+import { membraneResistance, notKnown } from './path-through'
+import type { VapourView } from './vapour-view'
+
+/**
+ * From this factor on a body leaves the domain: a centimetre of it is worth 200 m of air. That takes out glass, metal, the
+ * gas of sealed units, and hard plastics whose chambers nobody knows the air of. Ours.
+ */
+const tight = 20_000
+
+/**
+ * A section as a vapour case on the mesh of its heat solution, every triangle cut into four. Seals of the inner plane are
+ * taken as open as they can be, those of the outer one as tight; everything else at its dry end, as in winter.
+ * Problems: bodies that are not known.
+ */
+export const fieldCase = (
+  view: VapourView,
+  solution: Solution,
+  conditions: Conditions,
+): Result<VapourCase> => {
+  const { turned, section } = view
+  const factor = factorsOf(view)
+  const planeOf = new Map(view.seals.map(it => [it.id, it.plane]))
+  const taken = (part: string, of: Band): number => (planeOf.get(part) === 'inner' ? of.min : of.max)
+  const unknown: string[] = []
+  const mu = turned.case.bodies.map((_, b) => {
+    const part = turned.parts[b] ?? ''
+    const of = factor(b)
+    if (!of) unknown.push(part)
+    const value = of ? taken(part, of) : Infinity
+    return value < tight ? value : Infinity
+  })
+  const interfaces = section.lines.flatMap(line => {
+    const sd_m = membraneResistance(line, view)
+    if (sd_m === 'unknown') unknown.push(line.part)
+    return typeof sd_m === 'object' ? [{ path: line.path, sd_m: taken(line.part, sd_m) }] : []
+  })
+  const [first, ...more] = [...new Set(unknown)].map((part): Problem => ({ at: part, say: notKnown }))
+  if (first) return refused(first, ...more)
+  const airs_Pa = turned.faces.map(({ to }) => {
+    if (to === 'inside') return conditions.inside.vapour_Pa
+    return to === 'outside' ? conditions.outside.vapour_Pa : saturation_Pa(conditions.ground_C)
+  })
+  const mesh = quartered(solution.mesh)
+  const { surface } = solution.graph
+  return ok({
+    mesh,
+    temperature_C: temperatures_C(solution),
+    mu,
+    interfaces,
+    airAt_Pa: edge => {
+      const segment = mesh.segmentOf[edge]!
+      return segment < 0 ? undefined : airs_Pa[surface[segment]!]
+    },
+  })
+}
+
+/** Temperatures at the corners of a quartered mesh: the old corners, then the middles of the old edges. */
+const temperatures_C = ({ mesh, field }: Solution): Float64Array => {
+  const all = new Float64Array(mesh.vertices + mesh.edges)
+  all.set(field.corner_C)
+  for (let e = 0; e < mesh.edges; e++)
+    all[mesh.vertices + e] =
+      (field.corner_C[mesh.edgeFrom[e]!]! + field.corner_C[mesh.edgeTo[e]!]!) / 2 + field.bubble_K[e]!
+  return all
+}
