@@ -1,7 +1,7 @@
 import { type FieldAt, type Project, fieldOf, known } from '../../core/detail'
 import type { Id, Point } from '../../core/geometry'
-import { type Layout, jointBay, layoutOf } from '../../core/section'
-import { arrange, kindOf } from '../../core/seals'
+import { type Layout, laidSeals, layoutOf } from '../../core/section'
+import { kindOf } from '../../core/seals'
 import { placeOf } from './place'
 import type { View } from './session'
 
@@ -98,11 +98,17 @@ const frameFaces = ({
 ]
 
 const sealFaces = (at: Layout): readonly Face[] =>
-  arrange(at.seals, jointBay(at)).flatMap(({ seal, bay }) =>
+  laidSeals(at).flatMap(({ seal, bay, place }) =>
     kindOf(seal)
       .grips(seal, bay)
-      .map(grip => face(grip.field, seal.id, seal.id, grip.at, grip.along)),
+      .map(grip => face(grip.field, seal.id, seal.id, place(grip.at), turned(place, grip.along))),
   )
+
+/** A way as it lies where a bay is turned. */
+const turned = (place: (it: Point) => Point, [x, y]: Point): Point => {
+  const [zero, end] = [place([0, 0]), place([x, y])]
+  return [end[0] - zero[0], end[1] - zero[1]]
+}
 
 const screwEnds = ({ fixing, position_mm, width_mm }: Layout): readonly Face[] => {
   if (fixing === undefined) return []

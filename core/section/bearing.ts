@@ -1,6 +1,8 @@
 import { bearingOutline, nibOf } from './flank'
+import { serves } from '../seals'
 import type { Layout } from './layout'
 import { box, coat, layerFill, type PaintedPart } from './paint'
+import { rebateGap } from './rebate'
 
 /** The bearing layer, the member that closes it at the opening, and the slit between a nib and the frame. */
 export const bearing = (at: Layout): readonly PaintedPart[] => {
@@ -15,19 +17,17 @@ export const bearing = (at: Layout): readonly PaintedPart[] => {
       'reveal',
       box(-layer.edge.width_mm.value, from_mm, 0, to_mm),
     )
-  return [body, ...(stud ? [stud] : []), ...rebateGap(at)]
+  return [body, ...(stud ? [stud] : []), ...rebateAir(at)]
 }
 
-/** The gap of a rebate: between the nib and the face of the frame that lies against it. */
-const rebateGap = (at: Layout): readonly PaintedPart[] => {
+/** The air between the nib and the face that lies against it. Its seals are laid over it. */
+const rebateAir = (at: Layout): readonly PaintedPart[] => {
   const nib = nibOf(at)
-  if (nib === undefined) return []
-  const back = at.stands.to_mm
-  const [from, to] = nib.inside
-    ? [back, at.depths.bearing_mm - nib.depth_mm]
-    : [nib.depth_mm, at.stands.from_mm]
-  if (to - from <= 0) return []
+  const gap = rebateGap(at)
+  if (nib === undefined || gap === undefined) return []
+  const [from, to] = gap
+  const isSealed = at.seals.some(it => it.gap === 'rebate' && (serves(it, 'outer') || serves(it, 'inner')))
   // up to 2 mm air stands still, up to 10 mm it is slightly ventilated (EN ISO 10077-2, from memory)
-  const vented = to - from <= 2 ? 'closed' : to - from <= 10 ? 'slightly' : 'open'
+  const vented = isSealed || to - from <= 2 ? 'closed' : to - from <= 10 ? 'slightly' : 'open'
   return [coat(at.joint, 'rebate', { kind: 'air', vented }, 'reveal', box(0, from, nib.lap_mm, to))]
 }

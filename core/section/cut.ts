@@ -1,30 +1,34 @@
 import type { Project, ZonePlace } from '../detail'
 import { type Id, type Line, overlay, type Region, type Tile } from '../geometry'
-import { elementParts, memberId, screwOutline } from './element'
+import { boxParts } from './box'
+import { elementParts, memberId } from './element'
 import { facesOf } from './faces'
+import { fixingMaterial, fixingPieces } from './fixing'
 import { jointParts } from './joint'
 import { type Layout, layoutOf } from './layout'
-import type { Coat, PaintedPart } from './paint'
-import type { JointState, Section } from './section'
+import { coat, type Coat, ofMaterial, type PaintedPart } from './paint'
+import type { JointState, Section, Seen } from './section'
 import { sillParts } from './sill'
 import { wallParts } from './wall'
 
 /** A joint is drawn no narrower than this, so that its seals keep an order: ours. */
 const narrowest_mm = 0.5
 
+/** Where a cut is made: at which width of the joint, and between the fixings of its side or through them. */
+export type CutAt = {
+  readonly state: JointState
+  readonly width_mm: number
+  readonly through?: 'fixing'
+}
+
 /**
  * Cuts one zone of an opening at a width of its joint. Whatever the model's fields allow can be cut.
  * A joint that is narrower than half a millimetre is drawn at half a millimetre; that it is too narrow is a finding.
  */
-export const cutSection = (
-  project: Project,
-  place: ZonePlace,
-  at: { readonly state: JointState; readonly width_mm: number },
-): Section => {
+export const cutSection = (project: Project, place: ZonePlace, at: CutAt): Section => {
   const layout = layoutOf(project, place, Math.max(narrowest_mm, at.width_mm))
-  const { parts, lines } = paintedParts(layout)
+  const { parts, lines } = paintedParts(layout, at.through)
   const whole = overlay(parts, lines.map(it => it.path), gap(layout)) // prettier-ignore
-  const screw = screwOutline(layout)
   return {
     side: place.side,
     zone: place.zone.id,
@@ -32,18 +36,45 @@ export const cutSection = (
     regions: named(whole.tiles),
     lines: lines.map((line, i): Line => ({ ...line, path: whole.paths[i] ?? line.path })),
     faces: facesOf(whole.edges, whole.tiles, layout.depths),
-    seen: layout.fixing && screw ? [{ part: layout.fixing.id, outline: screw, hidden: true }] : [],
+    seen: at.through === 'fixing' ? [] : seenIn(layout),
   }
 }
 
-/** Everything that a cut is painted with, in order: wall, element, and what lies in the joint. */
+/** Screws, lugs and brackets: they stand apart from each other, so a cut passes between them and shows them behind. */
+const seenIn = (layout: Layout): readonly Seen[] =>
+  layout.fixings.flatMap(fixing =>
+    fixingPieces(layout, fixing).map((it): Seen => ({
+      part: fixing.id,
+      outline: it.outline,
+      hidden: true,
+      material: fixingMaterial,
+    })),
+  )
+
+/** The fixings of a side where a cut passes through them. */
+const fixingParts = (layout: Layout): readonly PaintedPart[] =>
+  layout.fixings.flatMap(fixing =>
+    fixingPieces(layout, fixing).map(it =>
+      coat(fixing.id, it.name, ofMaterial(fixingMaterial), 'frame', it.outline),
+    ),
+  )
+
+/** Everything that a cut is painted with, in order: wall, element, what lies in the joint, fixings that it passes through. */
 export const paintedParts = (
   layout: Layout,
+  through?: CutAt['through'],
 ): { readonly parts: readonly PaintedPart[]; readonly lines: readonly Line[] } => {
   const joint = jointParts(layout)
   const foot = sillParts(layout)
   return {
-    parts: grownTogether([...wallParts(layout), ...foot.parts, ...elementParts(layout), ...joint.parts]),
+    parts: grownTogether([
+      ...wallParts(layout),
+      ...foot.parts,
+      ...boxParts(layout),
+      ...elementParts(layout),
+      ...joint.parts,
+      ...(through === 'fixing' ? fixingParts(layout) : []),
+    ]),
     lines: [...joint.lines, ...foot.lines],
   }
 }

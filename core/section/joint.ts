@@ -1,9 +1,10 @@
-import type { Line } from '../geometry'
+import type { Line, Point } from '../geometry'
 import { arrange, type Bay, kindOf, type Placed, serves } from '../seals'
 import { exactly } from '../units'
 import { innerEnd, outerEnd } from './ends'
 import type { Layout } from './layout'
 import { box, coat, type PaintedPart } from './paint'
+import { rebateBay } from './rebate'
 
 /** The joint of a layout as a bay: between the flank of the reveal and the flank of the frame, over its whole depth. */
 export const jointBay = (at: Layout): Bay => {
@@ -19,30 +20,52 @@ export const jointBay = (at: Layout): Bay => {
   } // prettier-ignore
 }
 
-/** What lies in a joint: air where nothing is, fills, and the other seals over them. */
+/** A seal with its bay, and where what it lays comes to lie in the section. */
+export type LaidSeal = Placed & { readonly place: (it: Point) => Point }
+
+/** The seals of a joint where they lie, fills first: those between flank and frame, and those in the gap of a rebate. */
+export const laidSeals = (at: Layout): readonly LaidSeal[] => {
+  const rebate = rebateBay(at)
+  const upright = arrange(
+    at.seals.filter(it => it.gap !== 'rebate'),
+    jointBay(at),
+  )
+  const turned = rebate
+    ? arrange(
+        at.seals.filter(it => it.gap === 'rebate'),
+        rebate.bay,
+      )
+    : []
+  return [
+    ...upright.map((it): LaidSeal => ({ ...it, place: asItLies })),
+    ...turned.map((it): LaidSeal => ({ ...it, place: rebate?.place ?? asItLies })),
+  ].sort((a, b) => Number(rests(at, b)) - Number(rests(at, a)))
+}
+
+const asItLies = (it: Point): Point => it
+
+/** What lies in a joint and in the gap of its rebate: air where nothing is, fills, and the other seals over them. */
 export const jointParts = (
   at: Layout,
 ): { readonly parts: readonly PaintedPart[]; readonly lines: readonly Line[] } => {
-  const bay = jointBay(at)
-  const placed = arrange(at.seals, bay)
-  const laid = [...placed].sort(fillsFirst(at)).map(it => kindOf(it.seal).lay(it.seal, it.bay))
-  const ground = coat(
+  const { from_mm, to_mm } = at.stands
+  const laid = laidSeals(at)
+  const air = coat(
     at.joint,
     'air',
-    { kind: 'air', vented: venting(at, placed) },
+    { kind: 'air', vented: venting(at, laid) },
     'reveal',
-    box(0, bay.from_mm, at.width_mm, bay.to_mm),
+    box(0, from_mm, at.width_mm, to_mm),
   )
-  const parts = laid.flatMap(it =>
-    it.regions.map(region => coat(region.part, region.id, region.fill, 'reveal', region.outline)),
-  )
-  return { parts: [ground, ...parts], lines: laid.flatMap(it => it.lines) }
+  const bodies = laid.map(it => {
+    const { regions, lines } = kindOf(it.seal).lay(it.seal, it.bay)
+    return {
+      parts: regions.map(one => coat(one.part, one.id, one.fill, 'reveal', one.outline.map(it.place))),
+      lines: lines.map((line): Line => ({ ...line, path: line.path.map(it.place) })),
+    }
+  })
+  return { parts: [air, ...bodies.flatMap(it => it.parts)], lines: bodies.flatMap(it => it.lines) }
 }
-
-const fillsFirst =
-  (at: Layout) =>
-  (a: Placed, b: Placed): number =>
-    Number(rests(at, b)) - Number(rests(at, a))
 
 const rests = (at: Layout, it: Placed): boolean => kindOf(it.seal).takesDepth(it.seal, at.width_mm) === 'rest'
 

@@ -49,6 +49,8 @@ export type Layout = {
   /** whether a material holds what is bonded to it */
   readonly isFirm: (material: Id) => boolean
   readonly seals: readonly AnySeal[]
+  /** the fixings that hold this side, or of which nobody says where they are; the first of them */
+  readonly fixings: readonly Fixing[]
   readonly fixing: Fixing | undefined
   readonly sill: Sill | undefined
   /** width of the joint at the state that is cut */
@@ -72,6 +74,7 @@ export const layoutOf = (project: Project, place: ZonePlace, width_mm: number): 
   const profile = profileOf(frame)
   const box = place.side === 'head' ? opening.box : undefined
   const position_mm = opening.position_mm.value
+  const fixings = opening.fixings.filter(it => holds(it, place.side))
   return {
     side: place.side,
     depths,
@@ -85,7 +88,8 @@ export const layoutOf = (project: Project, place: ZonePlace, width_mm: number): 
     flank_mm: width_mm + (box?.height_mm.value ?? 0),
     isFirm: id => isFirm(materialOf(project, id)),
     seals: joint.seals,
-    fixing: opening.fixings[0],
+    fixings,
+    fixing: fixings[0],
     sill: opening.sill,
     width_mm,
     position_mm,
@@ -108,4 +112,11 @@ const asBox = (box: Box, position_mm: number): Stands => {
   const from_mm = position_mm - box.forward_mm.value
   const free_mm = box.height_mm.value
   return { from_mm, to_mm: from_mm + box.depth_mm.value, outer_mm: free_mm, inner_mm: free_mm }
+}
+
+/** Whether a fixing holds a side; one that nobody has placed anywhere may hold any. */
+const holds = (it: Fixing, side: Side): boolean => {
+  const { counts = {}, positions_mm = {} } = it
+  if (Object.keys(counts).length + Object.keys(positions_mm).length === 0) return true
+  return (positions_mm[side]?.length ?? counts[side]?.value ?? 0) > 0
 }

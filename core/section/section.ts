@@ -12,7 +12,12 @@ export type Face = {
 }
 
 /** A part behind the plane of the section: drawn, not cut. */
-export type Seen = { readonly part: Id; readonly outline: Outline; readonly hidden: boolean }
+export type Seen = {
+  readonly part: Id
+  readonly outline: Outline
+  readonly hidden: boolean
+  readonly material?: Id
+}
 
 /**
  * A detail cut into flat regions that tile its domain: no gap, no overlap, every vertex on the grid,
