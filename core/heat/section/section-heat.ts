@@ -78,7 +78,7 @@ export const sectionHeat = (
     flow_W_m,
     ...coupling,
     ...(psi ? { psi } : {}),
-    lowest: lowestInside(turned, solution, climate),
+    lowest: lowestSurfaces(turned, solution, climate),
     unknowns: solution.mesh.vertices + solution.mesh.edges,
     errorEstimate_percent: 100 * solution.errorShare,
     errorKind: 'one-sided',
@@ -113,8 +113,8 @@ const psiOf = (
 }
 
 /** The coldest place of each kind of inside surface, coldest first. */
-const lowestInside = (
-  turned: SectionCase,
+export const lowestSurfaces = (
+  turned: Pick<SectionCase, 'faces'>,
   solution: Solution,
   climate: SectionView['climate'],
 ): readonly LowestSurface[] => {

@@ -69,7 +69,7 @@ export const layersAlong = (
         resistance_m2K_W: resistance_m2K_W(to - from_mm, body.lambda_W_mK),
       })),
     )
-    .toSorted((a, b) => a.from_mm - b.from_mm)
+    .toSorted((a, b) => a.from_mm + a.thickness_mm / 2 - b.from_mm - b.thickness_mm / 2)
   const [outer, inner] = filmsAt(it, at_mm)
   return { layers, outside_m2K_W: 1 / outer, inside_m2K_W: 1 / inner }
 }

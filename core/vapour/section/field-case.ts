@@ -4,14 +4,9 @@ import { type Solution, quartered } from '../../heat'
 import { type Band, type Problem, type Result, ok, refused } from '../../units'
 import type { VapourCase } from '../field/vapour-case'
 import { factorsOf } from './factors'
-import { membraneResistance, notKnown } from './path-through'
-import type { VapourView } from './vapour-view'
-
-/**
- * From this factor on a body leaves the domain: a centimetre of it is worth 200 m of air. That takes out glass, metal, the
- * gas of sealed units, and hard plastics whose chambers nobody knows the air of. Ours.
- */
-const tight = 20_000
+import { membraneResistance } from './membranes'
+import { notKnown } from './path-through'
+import { tight, type VapourView } from './vapour-view'
 
 /**
  * A section as a vapour case on the mesh of its heat solution, every triangle cut into four. Seals of the inner plane are

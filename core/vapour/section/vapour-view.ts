@@ -16,3 +16,9 @@ export type VapourView = {
   /** where the middle of the joint lies across it */
   readonly jointMiddle_mm: number
 }
+
+/**
+ * From this factor on a body leaves the domain: a centimetre of it is worth 200 m of air. That takes out glass, metal, the
+ * gas of sealed units, and hard plastics whose chambers nobody knows the air of. Ours.
+ */
+export const tight = 20_000
