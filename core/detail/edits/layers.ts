@@ -5,9 +5,10 @@ import { isSome, words } from '../../words'
 import type { EditKind } from '../edit'
 import { withJoint, withWall } from '../fields/tables'
 import { entryAt, layerOf, sealOf } from '../find'
-import type { Layer } from '../model'
+import type { Duty } from '../../kinds'
+import type { Layer, Project, Wall } from '../model'
 import { numbered } from './numbered'
-import { withMaterials } from './materials'
+import { materialOf, withMaterials } from './materials'
 import { named } from './rename'
 import { standing } from './standing'
 
@@ -33,7 +34,7 @@ export const insert: EditKind<'insert'> = {
       id: counted.id,
       material: edit.material,
       thickness_mm: specified(edit.thickness_mm),
-      duties: [],
+      duties: dutiesOf(project, wall, edit.material),
     }
     const layers = placed(wall.layers, layer, edit.before)
     const next = withMaterials(
@@ -81,6 +82,17 @@ export const move: EditKind<'move'> = {
     }))
     return standing(next)
   },
+}
+
+/** Insulation leads heat no better than this: ours, between what is sold as insulation and light masonry. */
+const insulation_W_mK = 0.1
+
+/** A new layer is there for what its material is there for in this wall, but bearing; else insulation insulates. */
+const dutiesOf = (project: Project, wall: Wall, id: string): readonly Duty[] => {
+  const same = wall.layers.find(it => it.material === id)
+  if (same) return same.duties.filter(it => it !== 'bearing')
+  const lambda_W_mK = materialOf(project, id)?.lambda_W_mK ?? Infinity
+  return lambda_W_mK <= insulation_W_mK ? ['insulating'] : []
 }
 
 export const placed = (
