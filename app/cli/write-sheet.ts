@@ -8,8 +8,10 @@ import {
   cutsScales,
   cutsSheet,
   detailSheet,
+  heatQuestion,
   sheetProblems,
   sheetScales,
+  solvedPicture,
 } from '../../core/drawing'
 import { type Fonts, type Format, type Sheets, formats } from '../../core/export'
 import { jointBand } from '../../core/movement'
@@ -34,6 +36,8 @@ export const targetOf = (to: unknown, version?: unknown): Result<Target> => {
 /** How a sheet is asked for; `scale` as it was typed, `1:2`. */
 export type SheetAsked = Pick<SheetOptions, 'language' | 'palette' | 'unit' | 'paper'> & {
   readonly scale?: string
+  /** the temperature field in the place of tints and hatches */
+  readonly shows?: 'parts' | 'heat'
 }
 
 /**
@@ -45,7 +49,7 @@ export const writeSheet = async (
   project: Project,
   places: Some<ZonePlace>,
   target: Target,
-  { scale, ...asked }: SheetAsked,
+  { scale, shows, ...asked }: SheetAsked,
 ): Promise<Result<string>> => {
   const [first, ...more] = places
   const all = zonesOf(project).filter(it => it.opening === first.opening)
@@ -56,16 +60,20 @@ export const writeSheet = async (
     sheet: isSome(more) ? '1 / 1' : `${number} / ${all.length}`,
   }
   const cuts: Some<ReturnType<typeof cutOf>> = [cutOf(project, first), ...more.map(it => cutOf(project, it))]
+  if (shows === 'heat' && isSome(more)) return refused({ at: '--show', say: oneHeat })
+  const heat = shows === 'heat' ? solvedPicture(heatQuestion(project, first, cuts[0].section)) : undefined
+  if (heat && !heat.ok) return heat
+  const single = { ...options, ...(heat && { heat: heat.value }) }
   const scales = isSome(more)
     ? asked.paper === 'A4'
       ? []
       : cutsScales(project, cuts, options)
-    : sheetScales(project, first, cuts[0].section, options)
+    : sheetScales(project, first, cuts[0].section, single)
   const chosen = scales.find(it => scaleName(it) === scale?.replaceAll(' ', ''))
   if (!isSome(scales)) return refused({ at: '--paper', say: filled(noPaper, asked.paper ?? 'A3') })
   if (scale !== undefined && chosen === undefined)
     return refused({ at: '--scale', say: filled(noScale, scale, scales.map(scaleName).join(', ')) })
-  const how = { ...options, ...(chosen && { scale: chosen }) }
+  const how = { ...single, ...(chosen && { scale: chosen }) }
   const drawing = isSome(more)
     ? cutsSheet(project, cuts, how)
     : detailSheet(project, first, cuts[0].section, how)
@@ -100,6 +108,10 @@ const scaleName = (scale: number): string => `1:${Math.round(1 / scale)}`
 const noScale = words(
   '“{0}” is no scale at which this cut fits on a sheet; it fits at {1}',
   '„{0}“ ist kein Maßstab, in dem dieser Schnitt auf ein Blatt passt; er passt in {1}',
+)
+const oneHeat = words(
+  'heat is drawn for one cut at a time',
+  'Wärme wird immer nur für einen Schnitt gezeichnet',
 )
 const noPaper = words('this does not fit on {0} at any scale', 'das passt in keinem Maßstab auf {0}')
 

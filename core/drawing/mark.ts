@@ -7,7 +7,7 @@ type Ink = Drawn & { readonly pen: Pen }
 
 /** Groups of a drawing that can be shown or hidden together; a DXF makes layers of them. */
 export const layers = [
-  'fabric', 'parts', 'sealing', 'hatch', 'tint', 'seen', 'sizes', 'numbers', 'words', 'isotherms', 'sheet',
+  'fabric', 'parts', 'sealing', 'hatch', 'tint', 'heat', 'seen', 'sizes', 'numbers', 'words', 'isotherms', 'sheet',
 ] as const // prettier-ignore
 export type Layer = (typeof layers)[number]
 
@@ -15,6 +15,7 @@ export type Layer = (typeof layers)[number]
 export const pens = [
   'cut', 'cut-small', 'seen', 'hidden', 'axis', 'break', 'hatch', 'size', 'stroke', 'leader',
   'membrane-inner', 'membrane-outer', 'membrane-water', 'sheet', 'block', 'field', 'text', 'faint',
+  'isotherm', 'isotherm-strong', 'isotherm-named', 'curve',
 ] as const // prettier-ignore
 export type Pen = (typeof pens)[number]
 

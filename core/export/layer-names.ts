@@ -12,6 +12,7 @@ export const layerNames: Readonly<Record<Layer, Words>> = {
   sizes: words('dimensions', 'Maße'),
   numbers: words('part numbers', 'Positionsnummern'),
   words: words('words', 'Text'),
+  heat: words('temperature field', 'Temperaturfeld'),
   isotherms: words('isotherms', 'Isothermen'),
   sheet: words('sheet', 'Blatt'),
 }

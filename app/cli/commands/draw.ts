@@ -41,6 +41,11 @@ export const draw: Command = {
       choices: ['2007', '2000'],
       usually: '2007',
     },
+    {
+      flags: '--show <what>',
+      says: 'heat: the temperature field of one cut over its outlines, with its scale and its inner surface',
+      choices: ['heat'],
+    },
     languageOption,
   ],
   run: async ([file = ''], chosen, io) => {
@@ -65,6 +70,7 @@ export const draw: Command = {
       unit: chosen['lengths'] === 'inch' ? 'inch' : 'mm',
       ...(chosen['paper'] === 'A4' || chosen['paper'] === 'A3' ? { paper: chosen['paper'] } : {}),
       ...(typeof chosen['scale'] === 'string' && { scale: chosen['scale'] }),
+      shows: chosen['show'] === 'heat' ? 'heat' : 'parts',
     })
     if (!written.ok) return refuse('', written.problems)
     io.out(`${written.value}\n`)

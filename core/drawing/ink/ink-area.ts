@@ -7,7 +7,10 @@ import type { Flat, Ink } from './ink'
 /** Ink and the layer it goes to. */
 export type Laid = { readonly layer: Layer; readonly ink: Ink }
 
-/** An area's tint below its hatch. The black set has no tints; what is solid stays so. */
+/**
+ * An area's tint below its hatch. The black set has no tints and no bands of a field; what is solid stays so. What has
+ * no hatch and the colour of the paper hides what lies below.
+ */
 export const inkArea = (
   mark: Extract<ViewMark, { kind: 'area' }>,
   scale: number,
@@ -15,7 +18,11 @@ export const inkArea = (
 ): readonly Laid[] => {
   const loops = [mark.outline, ...mark.holes].map(flatOf)
   if (mark.hatch === undefined) {
-    if (mark.tint === undefined) return []
+    if (mark.tint === undefined || (mark.layer === 'heat' && palette === 'black')) return []
+    if (mark.layer === 'heat')
+      return [{ layer: mark.layer, ink: { kind: 'fill', as: 'heat', colour: mark.tint, loops } }]
+    if (mark.tint === paper)
+      return [{ layer: mark.layer, ink: { kind: 'fill', as: 'clear', colour: paper, loops } }]
     const colour = palette === 'black' ? blackOrPaper(mark.tint) : mark.tint
     return [{ layer: mark.layer, ink: { kind: 'fill', as: 'mark', colour, loops } }]
   }

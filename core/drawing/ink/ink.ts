@@ -52,13 +52,16 @@ type Line = {
   readonly colour: string
 }
 
-/** Why something is filled, so that a dark window can choose its own colours: `clear` hides what lies below. */
-export type FillUse = 'tint' | 'solid' | 'clear' | 'mark'
+/**
+ * Why something is filled, so that a dark window can choose its own colours: `clear` hides what lies below, `heat` is a
+ * band of a temperature field.
+ */
+export type FillUse = 'tint' | 'solid' | 'clear' | 'mark' | 'heat'
 
 /** The ink of one part on one layer: a board may keep its paths and repaint it alone. */
 export type InkGroup = { readonly layer: Layer; readonly part?: Id; readonly inks: readonly Ink[] }
 
 /** From the bottom of the paper to the top. */
 export const paintOrder: readonly Layer[] = [
-  'tint', 'hatch', 'seen', 'fabric', 'parts', 'sealing', 'isotherms', 'sheet', 'sizes', 'numbers', 'words',
+  'tint', 'hatch', 'heat', 'seen', 'fabric', 'parts', 'sealing', 'isotherms', 'sheet', 'sizes', 'numbers', 'words',
 ] // prettier-ignore

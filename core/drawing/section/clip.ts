@@ -31,7 +31,8 @@ export const clipLine = (line: readonly Point[], [low, high]: Window): Point[][]
   return pieces
 }
 
-const between = (from: Point, to: Point, share: number): Point =>
+/** A place on a stretch, its ends exactly. */
+export const between = (from: Point, to: Point, share: number): Point =>
   share === 0
     ? from
     : share === 1
@@ -39,7 +40,7 @@ const between = (from: Point, to: Point, share: number): Point =>
       : [from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1])]
 
 /** The share of a stretch that lies inside, by Liang and Barsky. */
-const spanInside = (from: Point, to: Point, low: Point, high: Point): [number, number] | undefined => {
+export const spanInside = (from: Point, to: Point, low: Point, high: Point): [number, number] | undefined => {
   let [start, end] = [0, 1]
   for (const axis of [0, 1] as const) {
     const step = to[axis] - from[axis]

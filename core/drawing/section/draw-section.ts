@@ -4,6 +4,8 @@ import type { Language } from '../../words'
 import type { Column, Layout, Slots } from '../labels/lay-out'
 import type { View, ViewMark } from '../mark'
 import { placeView, sizeOnPaper_mm } from '../place-view'
+import { fieldMarks } from '../heat/field-marks'
+import type { HeatPicture } from '../heat/picture'
 import { drawChains } from '../sizes/chain'
 import type { LengthUnit } from '../sizes/lengths'
 import { cutBodies } from './bodies'
@@ -33,6 +35,8 @@ export type SectionLook = {
   readonly columns?: readonly Column[]
   /** the slots of the layout before, while something moves */
   readonly kept?: Slots
+  /** its temperature field, in the place of tints and hatches */
+  readonly heat?: HeatPicture
 }
 
 /** A drawn section, and the layout of its numbers: keep its slots while something moves. */
@@ -46,11 +50,14 @@ export const drawSection = (section: Section, look: SectionLook): DrawnSection =
   )
   const placement = placeView(look)
   const open = opened(window, section)
+  const bodies = cutBodies(section, { window: open, scale, parts, hatchOf: look.hatchOf })
+  const field = look.heat ? fieldMarks(look.heat, look) : undefined
   const drawn: readonly ViewMark[] = [
-    ...cutBodies(section, { window: open, scale, parts, hatchOf: look.hatchOf }),
+    ...(field ? [...field.bands, ...bodies.filter(it => it.kind !== 'area')] : bodies),
     ...membraneLines(section, open, parts),
     ...seenParts(section, open, scale),
     ...breakLines(section.regions, window, scale),
+    ...(field?.lines ?? []),
     ...(look.show.sizes ? sizesOf(section, look, parts) : []),
   ]
   const columns = look.columns ?? [columnBeside(look)]

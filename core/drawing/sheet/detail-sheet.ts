@@ -4,6 +4,7 @@ import type { Section } from '../../section'
 import { filled, type Language, words } from '../../words'
 import { check, type Report } from '../../rules'
 import type { Drawing, Palette } from '../mark'
+import type { HeatPicture } from '../heat/picture'
 import { drawSection } from '../section/draw-section'
 import type { ListedPart } from '../section/listed-part'
 import { chainsAcross, chainsThrough } from '../section/section-sizes'
@@ -12,9 +13,10 @@ import type { LengthUnit } from '../sizes/lengths'
 import { arrange, fittingScales } from './arrange'
 import type { Wanted } from './room'
 import { checkRuler, sheetFrame } from './frame'
+import { heatBlock, heatBlockHeight_mm } from './heat-block'
 import { blockHeight_mm, blockMarks, heading, headingOf, titleOfCut } from './headings'
 import { drawLabels, slotPitch_mm } from './labels'
-import { legendHeight_mm, legendOf } from './legend'
+import { drawLegend, legendHeight_mm, legendOf } from './legend'
 import { legendMarks, notesMarks, notesOf, notesTall_mm } from './sheet-notes'
 import { sideWords } from './side-words'
 import type { TitleField } from './title-block'
@@ -33,6 +35,8 @@ export type SheetOptions = {
   readonly paper?: 'A4' | 'A3'
   /** verdicts of the project; absent: they are found */
   readonly report?: Report
+  /** the temperature field of the cut, drawn into it, with its scale and its surface in the place of the legend */
+  readonly heat?: HeatPicture
   /** paper mm per model mm, one of `sheetScales`; absent: the largest that fits on the smallest sheet */
   readonly scale?: number
 }
@@ -44,7 +48,7 @@ export const detailSheet = (
   section: Section,
   options: SheetOptions,
 ): Drawing => {
-  const { language } = options
+  const { language, heat } = options
   const { look, bare, legend, notes, wanted, unit } = planOf(project, place, section, options)
   const on = arrange(wanted, options)
   const columns = on.columns.map(it => ({ ...it, pitch_mm: slotPitch_mm(look.parts, it.width_mm, language) }))
@@ -54,9 +58,18 @@ export const detailSheet = (
     scale: on.scale,
     show: { sizes: true, numbers: true },
     columns,
+    ...(heat && { heat }),
   })
   const labels = drawLabels(look.parts, layout, columns, language)
-  const noted = [...legendMarks(on, legend, language), ...notesMarks(on, notes, language)]
+  const noted = [
+    ...legendMarks(
+      on,
+      heat
+        ? heatBlock(heat, on.legend, language)
+        : drawLegend(legend, on.legend.at, on.legend.width_mm, language),
+    ),
+    ...notesMarks(on, notes, language),
+  ]
   const head = heading(project, place, on, { language, unit })
   const title = headingOf(place)[language]
   return {
@@ -88,7 +101,7 @@ export const sheetScales = (
   project: Project,
   place: ZonePlace,
   section: Section,
-  options: Pick<SheetOptions, 'language' | 'unit' | 'report' | 'paper'>,
+  options: Pick<SheetOptions, 'language' | 'unit' | 'report' | 'paper' | 'heat'>,
 ): readonly number[] => fittingScales(planOf(project, place, section, options).wanted, options.paper)
 
 /** What stands on a sheet, and the room that it wants. */
@@ -96,7 +109,12 @@ const planOf = (
   project: Project,
   place: ZonePlace,
   section: Section,
-  { language, unit = 'mm', report = check(project) }: Pick<SheetOptions, 'language' | 'unit' | 'report'>,
+  {
+    language,
+    unit = 'mm',
+    report = check(project),
+    heat,
+  }: Pick<SheetOptions, 'language' | 'unit' | 'report' | 'heat'>,
 ) => {
   const look = zoneLook(project, place, language, unit)
   const stand = standOf[place.side]
@@ -113,7 +131,7 @@ const planOf = (
       across: chainsAcross(section, parts, look.sizes).length,
     },
     coverTo_mm: coverTo_mm(section, look.parts),
-    legendHeight_mm: width => legendHeight_mm(legend.length, width),
+    legendHeight_mm: width => (heat ? heatBlockHeight_mm(width) : legendHeight_mm(legend.length, width)),
     notesHeight_mm: (width, beside) => notesTall_mm(notes, width, beside, language),
     labels: look.parts.length,
     labelPitch_mm: width => slotPitch_mm(look.parts, width, language),

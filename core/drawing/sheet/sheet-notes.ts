@@ -6,7 +6,6 @@ import type { Mark } from '../mark'
 import type { LengthUnit } from '../sizes/lengths'
 import { type Arrangement, gap_mm, pad_mm } from './room'
 import { assumedAt, firstOf } from './assumed'
-import { drawLegend, type LegendEntry } from './legend'
 import { line } from './marks'
 import { openByVerdict, openItems } from './open-items'
 import {
@@ -89,12 +88,8 @@ export const notesTall_mm = (
         }),
       )
 
-/** The legend with the lines that bound it. */
-export const legendMarks = (
-  on: Arrangement,
-  legend: readonly LegendEntry[],
-  language: Language,
-): readonly Mark[] => {
+/** A legend with the lines that bound it. */
+export const legendMarks = (on: Arrangement, legend: readonly Mark[]): readonly Mark[] => {
   const {
     at: [x, top],
     width_mm,
@@ -104,7 +99,7 @@ export const legendMarks = (
     ...[x - pad_mm, x + width_mm + pad_mm].map(side =>
       line('field', [side, top + pad_mm], [side, on.paper.frame[0][1]]),
     ),
-    ...drawLegend(legend, [x, top], width_mm, language),
+    ...legend,
   ]
 }
 

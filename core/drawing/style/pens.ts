@@ -39,6 +39,10 @@ const widths_mm: Readonly<Record<Pen, readonly [at1: number, at2: number, at5: n
   field: [0.25, 0.25, 0.25, 0.25],
   text: [0.25, 0.25, 0.25, 0.25],
   faint: [0.18, 0.18, 0.18, 0.18],
+  isotherm: [0.18, 0.18, 0.18, 0.18],
+  'isotherm-strong': [0.35, 0.35, 0.35, 0.35],
+  'isotherm-named': [0.7, 0.7, 0.5, 0.5],
+  curve: [0.5, 0.5, 0.5, 0.5],
 }
 
 const colours: Readonly<Record<Pen, string>> = {
@@ -60,6 +64,10 @@ const colours: Readonly<Record<Pen, string>> = {
   field: outlineColour,
   text: lettersColour,
   faint: quietColour,
+  isotherm: lettersColour,
+  'isotherm-strong': lettersColour,
+  'isotherm-named': lettersColour,
+  curve: '#1B50A6',
 }
 
 /** Dashes in line widths, from memory of ISO 128-2: dashed 12–3, chain 24–3–0.5–3. */
@@ -68,10 +76,11 @@ const dashes: { readonly [P in Pen]?: readonly number[] } = {
   axis: [24, 3, 0.5, 3],
 }
 
-/** Dashes of the membrane lines in mm: fixed on paper, so that they read alike at every scale. Ours. */
+/** Dashes in mm, fixed on paper, so that membranes and named isotherms read alike at every scale. Ours. */
 const fixedDashes_mm: { readonly [P in Pen]?: readonly number[] } = {
   'membrane-outer': [4, 1.2],
   'membrane-water': [7, 1, 1, 1],
+  'isotherm-named': [6, 1.5],
 }
 
 /** No gap of a dashed line is smaller (ours): smaller ones close up in print. */

@@ -1,12 +1,13 @@
 import type { Language } from '../../words'
 import type { ViewMark } from '../mark'
 import { titleBlock } from '../sheet/title-block'
+import { coldestPlace } from './coldest-place'
 import { firstAngle } from './first-angle'
 import { statusSymbols } from './statuses'
 import type { DrawnSymbol } from './symbol'
 
 /** Every symbol that a mark may name. */
-export const symbols: readonly DrawnSymbol[] = [...statusSymbols, firstAngle, titleBlock]
+export const symbols: readonly DrawnSymbol[] = [...statusSymbols, coldestPlace, firstAngle, titleBlock]
 
 const byName: ReadonlyMap<string, DrawnSymbol> = new Map(symbols.map(it => [it.name, it]))
 

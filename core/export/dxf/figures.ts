@@ -27,6 +27,7 @@ export const drawInk = (place: Place, ink: Ink, layer: Layer, pen: Pen): void =>
       return
     }
     case 'fill':
+      if (ink.as === 'clear') return
       solid(
         place,
         ink.loops.map(it => pointsOf(it, place)),

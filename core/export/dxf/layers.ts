@@ -81,11 +81,13 @@ export const ownColour = (draft: Draft, colour: string): Tags => [
 ]
 
 const nameOf = (layer: Layer, use: string): string =>
-  (use === layer || (layer === 'tint' && use === 'fill')
+  (use === layer || ((layer === 'tint' || layer === 'heat') && use === 'fill')
     ? `JW-${layer}`
-    : layer === 'sizes' && use === 'size'
-      ? 'JW-sizes'
-      : `JW-${layer}-${use}`
+    : use.startsWith('isotherm')
+      ? `JW-${use}`
+      : layer === 'sizes' && use === 'size'
+        ? 'JW-sizes'
+        : `JW-${layer}-${use}`
   ).toUpperCase()
 
 const rowOf = (draft: Draft, name: string, fresh: () => Omit<LayerRow, 'name'>): LayerRow => {
