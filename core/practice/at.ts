@@ -62,6 +62,15 @@ export const at: Practice = {
         ifBroken: 'not-met',
       },
     ],
+    'surface-criterion': [
+      {
+        when: { room: ['dwelling'], air: ['norm'] },
+        then: { fRsi: 0.71 },
+        cite: cite('oenorm-b-8110-2', 'memory'),
+        ifBroken: 'not-met',
+      },
+      ...general['surface-criterion'],
+    ],
     'fixing-spacing': austrianSpacings(),
     'fixing-at-member': [
       {

@@ -164,6 +164,15 @@ export const de: Practice = {
         ifBroken: 'advice',
       },
     ],
+    'surface-criterion': [
+      {
+        when: { room: ['dwelling'], air: ['norm'] },
+        then: { fRsi: 0.7 },
+        cite: cite('din-4108-2', 'published', 'fRsi at thermal bridges'),
+        ifBroken: 'not-met',
+      },
+      ...general['surface-criterion'],
+    ],
     'sill-overhang': [{ when: {}, ...inRange([20, 30], cite('aluminium-sills', 'published')) }],
     'second-plane': [
       {

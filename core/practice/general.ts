@@ -134,6 +134,28 @@ export const general = {
       },
     },
   ],
+  'surface-criterion': [
+    {
+      when: {},
+      then: { humidity_pct: 80 },
+      cite: cite('en-iso-13788', 'published', 'surface humidity of 80 %'),
+      ifBroken: 'not-met',
+    },
+  ],
+  // Half a kilogram where a layer cannot draw water away, as films and foam in a joint cannot; a kilogram elsewhere.
+  condensate: [
+    {
+      when: {},
+      then: { most_kg_m2: 0.5, dries: 'yes' },
+      cite: cite('din-4108-3', 'memory', 'two periods'),
+      ifBroken: 'advice',
+      last: {
+        then: { most_kg_m2: 1, dries: 'no' },
+        cite: cite('din-4108-3', 'memory', 'two periods'),
+        ifBroken: 'not-met',
+      },
+    },
+  ],
   'sill-length': [
     {
       when: { sill: ['metal'] },

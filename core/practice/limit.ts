@@ -2,7 +2,7 @@ import type { FrameMaterial, Plane, RevealForm } from '../kinds'
 import type { Citation } from '../sources'
 import type { Band } from '../units'
 import type { Words } from '../words'
-import type { FixingShapes, PlaceShapes, SealShapes } from './shapes'
+import type { FixingShapes, PhysicsShapes, PlaceShapes, SealShapes } from './shapes'
 
 /** How the depth of a sealant bead follows from its width. An end that is left out is not asked for. */
 export type BeadDepth = {
@@ -19,7 +19,7 @@ export type BeadDepth = {
 export type MovementBasis = 'total' | 'plus-minus' | 'share-of-smallest'
 
 /** Every limit that a practice may set: what it depends on and what it gives. One line a limit. */
-export interface LimitShapes extends SealShapes, FixingShapes, PlaceShapes {
+export interface LimitShapes extends SealShapes, FixingShapes, PlaceShapes, PhysicsShapes {
   'planes-filled': { given: Record<never, never>; then: { readonly planes: readonly Plane[] } }
   'foam-as-air-seal': { given: { rated: 'yes' | 'no' }; then: 'accepted' | 'not-accepted' }
   'vapour-order': { given: Record<never, never>; then: { readonly least: number } }

@@ -63,6 +63,11 @@ const thens: { readonly [K in LimitKey]: z.ZodType<LimitShapes[K]['then']> } = {
   'sill-end-gap': z.strictObject({ least_mm: number, movement_mm_m: number }),
   'sill-length': z.strictObject({ most_mm: number }),
   'second-plane': z.literal('asked'),
+  'surface-criterion': z.strictObject({
+    fRsi: number.min(0).max(1).exactOptional(),
+    humidity_pct: number.min(1).max(100).exactOptional(),
+  }),
+  condensate: z.strictObject({ most_kg_m2: number.min(0), dries: z.enum(['yes', 'no']) }),
 }
 
 const cite = z.strictObject({

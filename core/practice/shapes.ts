@@ -1,3 +1,4 @@
+import type { RoomUse } from '../air'
 import type { AnchorBase, FrameMaterial } from '../kinds'
 
 type Nothing = Record<never, never>
@@ -67,6 +68,17 @@ export interface FixingShapes {
     then: { readonly spacing_mm: number; readonly corner_mm: number; readonly embedment_mm: number }
   }
   'frame-forward': { given: Nothing; then: 'brackets' }
+}
+
+/** Limits on heat and vapour. */
+export interface PhysicsShapes {
+  /** for the air of a standard or a stated one: a factor, or the humidity that the air may reach at the surface */
+  'surface-criterion': {
+    given: { room: RoomUse; air: 'norm' | 'own' }
+    then: { readonly fRsi?: number; readonly humidity_pct?: number }
+  }
+  /** most water of a winter, and whether it has to dry in a summer */
+  condensate: { given: Nothing; then: { readonly most_kg_m2: number; readonly dries: 'yes' | 'no' } }
 }
 
 /** Limits on where the frame stands, what covers it, and on the sill. */

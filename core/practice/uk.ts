@@ -1,3 +1,4 @@
+import { type RoomUse, roomUses } from '../air'
 import type { FrameMaterial } from '../kinds'
 import { cite } from '../sources'
 import { words } from '../words'
@@ -48,6 +49,7 @@ export const uk: Practice = {
         },
       },
     ],
+    'surface-criterion': surfaceFactors(),
     'perimeter-gap': gaps(),
     'joint-for-movement': [
       {
@@ -174,4 +176,21 @@ function gaps(): readonly Row<'perimeter-gap'>[] {
       ifBroken: 'not-met',
     })),
   )
+}
+
+/** Least surface factors by the use of the room. */
+function surfaceFactors(): readonly Row<'surface-criterion'>[] {
+  const least: Readonly<Record<RoomUse, number>> = {
+    dwelling: 0.75,
+    office: 0.5,
+    hall: 0.8,
+    wet: 0.9,
+    store: 0.3,
+  }
+  return roomUses.map(room => ({
+    when: { room: [room] },
+    then: { fRsi: least[room] },
+    cite: cite('condensation-leaflet', 'memory'),
+    ifBroken: 'not-met',
+  }))
 }

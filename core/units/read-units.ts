@@ -36,6 +36,7 @@ const alsoTyped: Readonly<Record<Exclude<Unit, 'mm' | 'm'>, readonly string[]>> 
   mm_m: [],
   W_m2K: ['W/m²K', 'W/m2K', 'W/(m2K)', 'W/(m²K)'],
   m2K_W: ['m²K/W', 'm2K/W'],
+  kg_m2: ['kg/m²', 'kg/m2'],
   W_m: [],
 }
 

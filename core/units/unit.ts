@@ -2,7 +2,7 @@ import { type Words, same, words } from '../words'
 
 /** Every quantity of the model is kept in one of these units, whatever was typed. */
 export const units = [
-  'mm', 'm', 'deg', 'pct', 'C', 'K', 'Pa', 'N', 'kg', 'one', 'W_mK', 'mm_m', 'W_m2K', 'm2K_W', 'W_m',
+  'mm', 'm', 'deg', 'pct', 'C', 'K', 'Pa', 'N', 'kg', 'one', 'W_mK', 'mm_m', 'W_m2K', 'm2K_W', 'W_m', 'kg_m2',
 ] as const // prettier-ignore
 export type Unit = (typeof units)[number]
 
@@ -23,4 +23,5 @@ export const unitSign: Readonly<Record<Unit, Words>> = {
   W_m2K: same('W/(m²·K)'),
   m2K_W: same('m²·K/W'),
   W_m: same('W/m'),
+  kg_m2: same('kg/m²'),
 }

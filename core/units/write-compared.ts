@@ -47,6 +47,7 @@ export const usualDecimals: Readonly<Record<Unit, number>> = {
   W_m2K: 2,
   m2K_W: 2,
   W_m: 3,
+  kg_m2: 3,
 }
 
 /** The fewest decimals with which the comparison, read off the written numbers, comes out as it is. */

@@ -21,6 +21,7 @@ export { pathAt_mm, sectionField, sectionVapour } from './section/section-vapour
 export type { PathAt, Planes, SectionVapour } from './section/section-vapour'
 export { climateOf, solveZone, zoneCase } from './zone/solve-zone'
 export type { SolvedZone, ZoneCase } from './zone/solve-zone'
+export { physicsDesk } from './zone/physics-desk'
 export { physicsOf, zonePhysics } from './zone/zone-physics'
-export type { ZonePhysics } from './zone/zone-physics'
+export type { PhysicsOf, ZonePhysics } from './zone/zone-physics'
 export type { Resister, VapourView } from './section/vapour-view'

@@ -18,6 +18,7 @@ import {
   sectionCase,
   solveSection,
 } from '../../heat'
+import type { Material } from '../../materials'
 import { jointBand } from '../../movement'
 import { type Section, cutSection } from '../../section'
 import { type Result, ok } from '../../units'
@@ -43,8 +44,16 @@ export const climateOf = ({ inside, outside, ground_C }: Conditions): Climate =>
   ground_C,
 })
 
-/** Cuts a zone and turns it into a case. Problems: materials that are not known. */
-export const zoneCase = (project: Project, place: ZonePlace, purpose: Purpose): Result<ZoneCase> => {
+/**
+ * Cuts a zone and turns it into a case. Materials are those of the project, unless others are handed in. Problems:
+ * materials that are not known.
+ */
+export const zoneCase = (
+  project: Project,
+  place: ZonePlace,
+  purpose: Purpose,
+  materialIn: (id: Id, part: Id) => Material | undefined = (id, part) => materialOf(project, id, part),
+): Result<ZoneCase> => {
   const conditions = conditionsOf(project, place.opening)
   const { planned_mm } = jointBand(project, place.opening, place.side, place.zone.id)
   const section = cutSection(project, place, { state: 'planned', width_mm: planned_mm })
@@ -52,7 +61,7 @@ export const zoneCase = (project: Project, place: ZonePlace, purpose: Purpose): 
   const heatView = {
     climate: climateOf(conditions),
     purpose,
-    materialOf: (id: Id, part: Id) => materialOf(project, id, part),
+    materialOf: materialIn,
     isElement: (part: Id) => part === frame || part.startsWith(`${frame}/`),
   }
   const turned = sectionCase(section, heatView)
@@ -60,7 +69,7 @@ export const zoneCase = (project: Project, place: ZonePlace, purpose: Purpose): 
   const vapourView = {
     section,
     turned: turned.value,
-    materialOf: heatView.materialOf,
+    materialOf: materialIn,
     seals: jointOf(project, place.zone).seals,
     jointMiddle_mm: planned_mm / 2,
   }

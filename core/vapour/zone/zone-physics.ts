@@ -13,6 +13,9 @@ export type ZonePhysics = {
   readonly water: Result<Pick<TwoPeriods, 'gathers_kg_m2' | 'dries_kg_m2' | 'sum'>>
 }
 
+/** Whom rules ask for heat and vapour of a zone; nothing while that is still being worked out. */
+export type PhysicsOf = (project: Project, place: ZonePlace) => Result<ZonePhysics> | undefined
+
 /** The same from a solution that is there already, found with the films for surface humidity. */
 export const physicsOf = (
   it: Pick<ZoneCase, 'turned' | 'conditions' | 'vapourView'>,
