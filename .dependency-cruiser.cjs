@@ -13,7 +13,7 @@ const order = [
   ['heat', 'movement', 'load'],
   ['vapour'],
   ['rules'],
-  ['propose', 'work'],
+  ['propose', 'study', 'work'],
   ['drawing'],
   ['export'],
   ['intake'],

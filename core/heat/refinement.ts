@@ -18,16 +18,19 @@ export const mostImbalance = 1e-4
 
 /** Applies the refinement criterion of ISO 10211 to a solution: every edge halved, solved again. */
 export const refinementOf = (it: Solution): Refinement => {
-  const finer = solveAgain(it, quartered(it.mesh))
-  const [flows, finerFlows] = [flows_W_m(it), flows_W_m(finer)]
+  const fine = finer(it)
+  const [flows, finerFlows] = [flows_W_m(it), flows_W_m(fine)]
   const [into, finerInto] = [inwards(flows), inwards(finerFlows)]
   return {
     unknowns: it.mesh.vertices + it.mesh.edges,
-    finerUnknowns: finer.mesh.vertices + finer.mesh.edges,
+    finerUnknowns: fine.mesh.vertices + fine.mesh.edges,
     difference_percent: finerInto > 0 ? (100 * Math.abs(into - finerInto)) / finerInto : 0,
     imbalance: Math.max(imbalanceOf(flows), imbalanceOf(finerFlows)),
   }
 }
+
+/** The same case on a mesh of twice the subdivisions. */
+export const finer = (it: Solution): Solution => solveAgain(it, quartered(it.mesh))
 
 const inwards = (flows: readonly number[]): number => flows.reduce((sum, flow) => sum + Math.max(0, flow), 0)
 

@@ -86,11 +86,12 @@ export const sectionHeat = (
   }
 }
 
-const psiOf = (
+/** Psi from the section as a whole and its element alone; none where no heat flows or the ground takes part. */
+export const psiOf = (
   turned: SectionCase,
   whole: Solution,
   alone: Solution,
-  { climate }: SectionView,
+  { climate }: Pick<SectionView, 'climate'>,
 ): Psi | undefined => {
   const drop_K = climate.inside_C - climate.outside_C
   if (drop_K === 0 || turned.faces.some(it => it.to === 'ground')) return undefined

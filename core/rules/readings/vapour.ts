@@ -38,7 +38,7 @@ const sealsIn = (project: Project, joint: Id, plane: Plane): readonly AnySeal[] 
   (project.joints[joint]?.seals ?? []).filter(it => serves(it, plane))
 
 /** The values that the resistance of a seal hangs on and that are assumed; where it is not known, those that are missing. */
-const guessedIn = (seal: AnySeal, plane: Plane): readonly FieldAt[] => {
+export const guessedIn = (seal: AnySeal, plane: Plane): readonly FieldAt[] => {
   const isKnown = kindOf(seal).sd_m(seal, plane) !== undefined
   return kindOf(seal)
     .values.filter(value => {

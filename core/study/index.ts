@@ -1,0 +1,5 @@
+export { coldestOf } from './coldest'
+export { surenessOf } from './sensitivities'
+export type { Sensitivity, Sureness } from './sensitivities'
+export { mostVariants, usualPositions, variantsOf, verdictsOf } from './variants'
+export type { Variant } from './variants'
