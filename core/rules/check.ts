@@ -1,9 +1,14 @@
-import type { Project } from '../detail'
+import type { FieldAt, Project } from '../detail'
+import type { Term } from '../movement'
 import { type Practice, practiceOf } from '../practice'
 import { type Cure, cureIn } from './cure'
-import type { Finding, NotApplicable, Report } from './finding'
-import { type Judged, judgeOpening } from './judge-opening'
+import type { Finding, NotApplicable, Outcome, Report } from './finding'
+import type { Judgement } from './judge'
+import { type Judged, judging } from './judge-opening'
 import { whereOf } from './place'
+import { type Asking, ownId, remembering } from './remember'
+import type { PhysicsOf } from '../vapour'
+import { usesIn } from './uses'
 import { worstFirst } from './worst-first'
 
 /**
@@ -11,59 +16,86 @@ import { worstFirst } from './worst-first'
  * Every change among the remedies has been tried: it cures its finding and breaks nothing that was met. Trying takes
  * longer than checking, so the remedies of a finding are sought when they are first read: a drag does not pay for them.
  */
-export const check = (project: Project, practice: Practice = practiceOf(project.practice)): Report => {
-  const judged = Object.keys(project.openings).flatMap(id => judgeOpening(project, practice, id))
-  const cure = cureIn(project, practice, judged)
-  return {
-    findings: worstFirst(judged.flatMap(it => findingOf(it, cure) ?? [])),
-    notApplicable: judged.flatMap(it => notApplicableOf(it) ?? []),
+export const check = (
+  project: Project,
+  practice: Practice = practiceOf(project.practice),
+  physics?: PhysicsOf,
+): Report => {
+  const job = { project, practice, uses: usesIn(project), ...(physics ? { physics } : {}) }
+  const judged = Object.keys(project.openings).flatMap(judging(job))
+  const told = telling(cureIn(job, judged))
+  const findings: Finding[] = []
+  const notApplicable: NotApplicable[] = []
+  for (const it of judged) {
+    const { rule, at, found } = it
+    const { id, title } = rule
+    const where = whereOf(rule.about, at)
+    if (found.answer.verdict === 'not-applicable')
+      notApplicable.push({ rule: id, title, where, because: found.answer.because })
+    else findings.push(findingOf(it, found.answer, { rule: id, title, where }, told))
   }
+  return { findings: worstFirst(findings), notApplicable }
 }
 
-const findingOf = (it: Judged, cure: Cure): Finding | undefined => {
-  const { found } = it
-  const head = { rule: it.rule.id, title: it.rule.title, where: whereOf(it.rule.about, it.at) }
-  if (found.verdict === 'not-applicable') return undefined
-  if (found.verdict === 'unknown')
-    return { ...head, sum: [], restsOn: found.restsOn, verdict: 'unknown', missing: found.missing }
-  const grounds = { ...head, ...(found.cite ? { cite: found.cite } : {}), restsOn: found.restsOn }
-  // Sums are written out, and remedies sought, when somebody reads them.
-  if (found.verdict === 'met') {
-    return {
-      ...grounds,
-      verdict: 'met',
-      compared: found.compared,
-      get sum() {
-        return found.sum()
-      },
-    }
-  }
+type Told = Exclude<Judgement, { readonly verdict: 'not-applicable' }>
+type Head = Pick<Finding, 'rule' | 'title' | 'where'>
+type Making = { -readonly [K in keyof (Finding & Outcome)]?: unknown } & {
+  [judgedAs]?: Judged
+  cite?: unknown
+  compared?: unknown
+  to?: unknown
+  handOver?: unknown
+  missing?: unknown
+}
+
+/** A finding with its members in the order in which they are written. Thousands are made at once: none is made twice. */
+const findingOf = (it: Judged, found: Told, head: Head, told: Telling): Finding => {
+  const made: Making = head
+  if ('cite' in found && found.cite) made.cite = found.cite
+  if (found.verdict === 'unknown') made.sum = []
+  made.restsOn = namedHere(found.restsOn, it)
   if (found.verdict === 'refer') {
-    return {
-      ...grounds,
-      ...(found.compared ? { compared: found.compared } : {}),
-      verdict: 'refer',
-      to: found.to,
-      handOver: found.handOver,
-      get sum() {
-        return found.sum()
-      },
-    }
+    if (found.compared) made.compared = found.compared
+    made.verdict = found.verdict
+    made.to = found.to
+    made.handOver = found.handOver
+  } else {
+    made.verdict = found.verdict
+    if (found.verdict === 'unknown') made.missing = namedHere(found.missing, it)
+    else made.compared = found.compared
   }
+  if (found.verdict !== 'unknown') {
+    made[judgedAs] = it
+    Object.defineProperty(made, 'sum', told.sum)
+    if (found.verdict === 'advice' || found.verdict === 'not-met') Object.defineProperty(made, 'remedies', told.remedies)
+  }
+  // Each verdict now has its own members, as its outcome lists them.
+  return made as Finding
+} // prettier-ignore
+
+/** What a finding was made of: sums are written out, and remedies sought, when somebody reads them. */
+const judgedAs = Symbol('judged as')
+type Telling = { readonly sum: PropertyDescriptor; readonly remedies: PropertyDescriptor }
+
+/** How findings tell what is found only when it is read. One getter serves them all: one for each costs ten times more. */
+const telling = (cure: Cure): Telling => {
+  const sums: Asking<readonly Term[]> = remembering((rule, at) => sumOf(rule.judge(at)))
+  const later = (of: (it: Judged) => unknown): PropertyDescriptor => ({
+    enumerable: true,
+    get(this: Making) {
+      return this[judgedAs] && of(this[judgedAs])
+    },
+  })
   return {
-    ...grounds,
-    verdict: found.verdict,
-    compared: found.compared,
-    get sum() {
-      return found.sum()
-    },
-    get remedies() {
-      return cure(it, found.remedies)
-    },
+    sum: later(({ rule, at, found }) => (found.at === at ? sumOf(found.answer) : sums(at)(rule).answer)),
+    remedies: later(cure),
   }
 }
 
-const notApplicableOf = ({ rule, at, found }: Judged): NotApplicable | undefined =>
-  found.verdict === 'not-applicable'
-    ? { rule: rule.id, title: rule.title, where: whereOf(rule.about, at), because: found.because }
-    : undefined
+const sumOf = (found: Judgement): readonly Term[] => ('sum' in found ? found.sum() : [])
+
+/** Values as they are called here, where an answer was first given for another place. */
+const namedHere = (all: readonly FieldAt[], { found, at }: Judged): readonly FieldAt[] =>
+  found.at === at || all.length === 0
+    ? all
+    : all.map(({ field, part }) => ({ field, part: ownId(part, found.at, at) }))

@@ -1,13 +1,14 @@
-import { applyEdits, type Edit, type Project } from '../detail'
+import { applyEdits, type Edit, type Opening, type Project } from '../detail'
 import type { Id } from '../geometry'
-import type { Practice } from '../practice'
+import { sides } from '../kinds'
 import { isSome, type Some, words } from '../words'
 import type { Remedy, Verdict } from './finding'
-import { type Judged, judgeOpening } from './judge-opening'
-import type { Place } from './place'
+import { type Judged, judging } from './judge-opening'
+import { alone, type Job, type Place } from './place'
+import { usesIn } from './uses'
 
-/** Keeps of the candidates for a finding what cures it. */
-export type Cure = (it: Judged, candidates: () => Iterable<Remedy>) => Some<Remedy>
+/** What cures a finding, of all that its rule proposes. */
+export type Cure = (it: Judged) => Some<Remedy>
 
 /** More ways than these confuse more than they help: ours. */
 const mostChanges = 3
@@ -16,31 +17,34 @@ const mostChanges = 3
  * Tries every candidate change on the project: it stays when its finding is gone and no rule is *not met* that was
  * not so before, in any opening. Work on site stays as it is. Where nothing stays, the joint has to be designed anew.
  */
-export const cureIn = (project: Project, practice: Practice, before: readonly Judged[]): Cure => {
+export const cureIn = (job: Job, before: readonly Judged[]): Cure => {
   // asked for only when a remedy is sought: a check that nobody cures does not pay for it
   const was = once(
-    (_: 'before') => verdictsOf(before),
+    (_: 'before') => brokenOf(before),
     it => it,
   )
-  const after = once((edits: Some<Edit>) => verdictsAfter(project, practice, edits), JSON.stringify)
-  const cure = (it: Judged, candidates: Iterable<Remedy>): Some<Remedy> => {
+  const after = once(
+    ({ edits, at }: Try) => tried(scopeOf(job, edits, at), edits),
+    ({ edits }) => JSON.stringify(edits),
+  )
+  const cure = (it: Judged): Some<Remedy> => {
     const changes: Remedy[] = []
     const acts: Remedy[] = []
-    for (const one of candidates) {
+    for (const one of candidatesFor(it)) {
       if (one.kind === 'act') acts.push(one)
-      else if (cures(it, was('before'), after(one.edits))) changes.push(one)
+      else if (cures(it, was('before'), after({ edits: one.edits, at: it.at }))) changes.push(one)
       if (changes.length === mostChanges) break
     }
     const kept = [...changes, ...acts]
     return isSome(kept) ? kept : [designAnew(it.at)]
   }
-  const found = new Map<string, Some<Remedy>>()
-  return (it, candidates) => {
-    const key = likeness(it)
-    const remedies = found.get(key) ?? cure(it, candidates())
-    found.set(key, remedies)
-    return remedies
-  }
+  return once(cure, likeness)
+}
+
+/** A rule proposes for the place itself: it is asked anew, since its answer may have been given first for another. */
+const candidatesFor = ({ rule, at }: Judged): Iterable<Remedy> => {
+  const own = rule.judge(at)
+  return 'remedies' in own ? own.remedies() : []
 }
 
 /** Asks a function once for each key: sides and openings that share a joint share what is tried on it. */
@@ -58,7 +62,9 @@ const once = <In, Out>(of: (it: In) => Out, keyOf: (it: In) => string): ((it: In
 const likeness = ({ rule, at }: Judged): string => {
   const { frame_mm, opening_mm, opens_mm, closes_mm } = at.band
   const sizes = `${frame_mm} ${opening_mm} ${opens_mm} ${closes_mm}`
-  const place = `${at.opening.position_mm.value} ${at.opening.asked?.exposure?.value ?? ''}`
+  // heat and vapour see whether a side is a head, a jamb or a sill
+  const seen = at.physics ? at.side : ''
+  const place = `${at.opening.position_mm.value} ${at.opening.asked?.exposure?.value ?? ''} ${seen}`
   const whole =
     rule.about === 'zone' || rule.about === 'part'
       ? place
@@ -68,36 +74,70 @@ const likeness = ({ rule, at }: Judged): string => {
 
 type Verdicts = ReadonlyMap<string, Verdict>
 
-const verdictsAfter = (project: Project, practice: Practice, edits: Some<Edit>): Verdicts | undefined => {
+/** A project with a change: the openings that it touches, and the verdicts in each of them, found when they are asked for. */
+type Tried = { readonly touched: readonly Id[]; readonly verdicts: (opening: Id) => Verdicts }
+
+/** A change that is to be tried, and where its finding is. */
+type Try = { readonly edits: Some<Edit>; readonly at: Place }
+
+/** What belongs to one opening alone is tried on it alone. */
+const scopeOf = (job: Job, edits: Some<Edit>, { opening }: Place): Job => {
+  const own = new Set([opening.id, ...opening.fixings.map(it => it.id), opening.sill?.id, opening.box?.id])
+  const isOwn = edits.every(it => it.kind === 'state' && own.has(it.at.part))
+  return isOwn ? { ...job, project: alone(job.project, opening) } : job
+}
+
+const tried = ({ project, ...job }: Job, edits: Some<Edit>): Tried | undefined => {
   const edited = applyEdits(project, edits)
   if (!edited.ok) return undefined
   const touched = openingsTouched(project, edited.value)
-  return verdictsOf(touched.flatMap(opening => judgeOpening(edited.value, practice, opening)))
-}
+  const judge = judging({ ...job, project: edited.value, uses: usesIn(edited.value) })
+  const verdicts = once((opening: Id) => verdictsOf(judge(opening)), it => it)
+  return { touched, verdicts }
+} // prettier-ignore
 
 /** Openings of which anything is another value than before. Untouched ones keep their verdicts. */
 const openingsTouched = (before: Project, after: Project): readonly Id[] =>
-  Object.values(after.openings).flatMap(opening => {
-    const joints = Object.values(opening.sides).flatMap(zones => zones.map(zone => zone.joint))
-    const isSame =
-      before.openings[opening.id] === opening &&
-      before.walls[opening.wall] === after.walls[opening.wall] &&
-      before.frames[opening.frame] === after.frames[opening.frame] &&
-      joints.every(joint => before.joints[joint] === after.joints[joint])
-    return isSame ? [] : [opening.id]
-  })
+  Object.values(after.openings)
+    .filter(opening => {
+      const isSame =
+        before.openings[opening.id] === opening &&
+        before.walls[opening.wall] === after.walls[opening.wall] &&
+        before.frames[opening.frame] === after.frames[opening.frame]
+      return !isSame || (before.joints !== after.joints && hasOtherJoint(opening, before, after))
+    })
+    .map(it => it.id)
 
-/** A finding is cured when its rule is met or no longer arises; of one that was not met, advice may be left. */
-const cures = (it: Judged, was: Verdicts, after: Verdicts | undefined): boolean => {
+const hasOtherJoint = ({ sides: of }: Opening, before: Project, after: Project): boolean =>
+  sides.some(side => of[side].some(({ joint }) => before.joints[joint] !== after.joints[joint]))
+
+/**
+ * A finding is cured when its rule is met or no longer arises; of one that was not met, advice may be left. Its own
+ * opening is asked first: most of what does not cure, or breaks something, shows there.
+ */
+const cures = (it: Judged, was: ReadonlySet<string>, after: Tried | undefined): boolean => {
   if (!after) return false
-  const now = after.get(keyOf(it))
+  const own = it.at.opening.id
+  const isTouched = after.touched.includes(own)
+  const now = isTouched ? after.verdicts(own).get(keyOf(it)) : undefined
   const isBetter = now === 'advice' || (now === 'refer' && it.rule.isCautious)
-  const isCured = now === undefined || now === 'met' || (isBetter && it.found.verdict === 'not-met')
-  return isCured && [...after].every(([key, verdict]) => verdict !== 'not-met' || was.get(key) === 'not-met')
+  const isCured = now === undefined || now === 'met' || (isBetter && it.found.answer.verdict === 'not-met')
+  if (!isCured) return false
+  const breaksIn = (opening: Id) =>
+    [...after.verdicts(opening)].some(([key, verdict]) => verdict === 'not-met' && !was.has(key))
+  if (isTouched && breaksIn(own)) return false
+  return !after.touched.some(breaksIn)
 }
 
 const verdictsOf = (all: readonly Judged[]): Verdicts =>
-  new Map(all.flatMap(it => (it.found.verdict === 'not-applicable' ? [] : [[keyOf(it), it.found.verdict]])))
+  new Map(
+    all.flatMap(it =>
+      it.found.answer.verdict === 'not-applicable' ? [] : [[keyOf(it), it.found.answer.verdict]],
+    ),
+  )
+
+const brokenOf = (all: readonly Judged[]): ReadonlySet<string> =>
+  new Set(all.filter(it => it.found.answer.verdict === 'not-met').map(keyOf))
 
 const keyOf = ({ rule, at }: Judged): string =>
   `${rule.id} ${at.opening.id} ${at.zone.id} ${at.seal?.id ?? at.fixing?.id ?? ''}`

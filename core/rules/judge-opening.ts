@@ -1,48 +1,64 @@
-import type { Project } from '../detail'
 import type { Id } from '../geometry'
 import { sides } from '../kinds'
-import type { Practice } from '../practice'
 import { isSome } from '../words'
 import { rules } from './all'
 import type { Judgement } from './judge'
-import { type Place, placesOf } from './place'
+import { type Job, type Place, placesOf } from './place'
+import { type Asking, type Remembered, remembering } from './remember'
 import type { AnyRule } from './rule'
 
-/** A rule, asked at one place, with its answer. */
-export type Judged = { readonly rule: AnyRule; readonly at: Place; readonly found: Judgement }
+/** A rule, asked at one place, with its answer, which may have been given first for a place that is alike. */
+export type Judged = { readonly rule: AnyRule; readonly at: Place; readonly found: Remembered<Judgement> }
 
-/** Asks every rule everywhere in an opening. */
-export const judgeOpening = (project: Project, practice: Practice, opening: Id): readonly Judged[] => {
-  const places = placesOf(project, practice, opening)
-  return [
-    ...places.flatMap(at => rules.flatMap(rule => judgeAt(rule, at))),
-    ...rules.flatMap(rule => judgeWhole(rule, places)),
-  ]
+/** Asks rules in all openings of a project. */
+export type Judging = (opening: Id) => readonly Judged[]
+
+/** Asks every rule everywhere in an opening. Openings that are alike share their answers. */
+export const judging = (job: Job): Judging => {
+  const ask: Asking<Judgement> = remembering((rule, at) => rule.judge(at))
+  const asker = (at: Place): Asked => {
+    const answer = ask(at)
+    return rule => ({ rule, at, found: answer(rule) })
+  }
+  return opening => {
+    const places = placesOf(job, opening)
+    const zones = places.flatMap(at => judgeZone(at, asker))
+    return zones.concat(judgeWhole(places, asker))
+  }
 }
 
-const asked = (rule: AnyRule, at: Place): Judged => ({ rule, at, found: rule.judge(at) })
+type Asked = (rule: AnyRule) => Judged
+
+const ofZones = rules.filter(it => it.about === 'zone' || it.about === 'part')
+const ofWholes = rules.filter(it => it.about !== 'zone' && it.about !== 'part')
 
 /** A rule about a part is asked of every seal that it applies to; where there is none, once, of the zone. */
-const judgeAt = (rule: AnyRule, at: Place): readonly Judged[] => {
-  if (rule.about === 'zone') return [asked(rule, at)]
-  if (rule.about !== 'part') return []
-  const parts = at.joint.seals
-    .map(seal => asked(rule, { ...at, seal }))
-    .filter(it => it.found.verdict !== 'not-applicable')
-  return isSome(parts) ? parts : [asked(rule, at)]
+const judgeZone = (at: Place, asker: (at: Place) => Asked): readonly Judged[] => {
+  const ofZone = asker(at)
+  const ofSeals = at.joint.seals.map(seal => asker({ ...at, seal }))
+  return ofZones.flatMap(rule => {
+    if (rule.about === 'zone') return ofZone(rule)
+    const parts = ofSeals.map(asked => asked(rule)).filter(it => it.found.answer.verdict !== 'not-applicable')
+    return isSome(parts) ? parts : ofZone(rule)
+  })
 }
 
 /**
  * Rules about more than a zone: they are asked at the first zone of their side, of the sill, or of the opening, and a
  * rule about fixings once for each kind of them; where there is none, once.
  */
-const judgeWhole = (rule: AnyRule, places: readonly Place[]): readonly Judged[] => {
-  if (rule.about === 'zone' || rule.about === 'part') return []
-  const ofSides = sides.flatMap(side => places.find(it => it.side === side) ?? [])
-  if (rule.about === 'side') return ofSides.map(at => asked(rule, at))
-  const at = rule.about === 'sill' ? ofSides.find(it => it.side === 'sill') : ofSides[0]
-  if (!at) return []
-  const { fixings } = at.opening
-  if (rule.about !== 'fixing' || !isSome(fixings)) return [asked(rule, at)]
-  return fixings.map(fixing => asked(rule, { ...at, fixing }))
+const judgeWhole = (places: readonly Place[], asker: (at: Place) => Asked): readonly Judged[] => {
+  const [first] = places
+  if (!first) return []
+  const ofSides = sides.flatMap(side => places.find(it => it.side === side) ?? []).map(asker)
+  const ofSill = places.find(it => it.side === 'sill')
+  const asSill = ofSill && asker(ofSill)
+  const whole = asker(first)
+  const { fixings } = first.opening
+  const ofFixings = isSome(fixings) ? fixings.map(fixing => asker({ ...first, fixing })) : [whole]
+  return ofWholes.flatMap(rule => {
+    if (rule.about === 'side') return ofSides.map(asked => asked(rule))
+    if (rule.about === 'fixing') return ofFixings.map(asked => asked(rule))
+    return (rule.about === 'sill' ? asSill?.(rule) : whole(rule)) ?? []
+  })
 }

@@ -98,18 +98,20 @@ const readAll = <R extends Readings>(reads: R, at: Place): ReadAll<R> => {
 
 /** The part of a place that values of a kind belong to. */
 const partFor = (of: PartKind, at: Place): Id => {
-  const parts: Readonly<Partial<Record<PartKind, Id | undefined>>> = {
-    wall: at.wall.id,
-    frame: at.frame.id,
-    joint: at.joint.id,
-    opening: at.opening.id,
-    seal: at.seal?.id,
-    fixing: at.fixing?.id,
-    sill: at.opening.sill?.id,
-  }
-  const part = parts[of]
+  const part = shared.has(of) ? sharedPart(of, at) : ownPart(of, at)
   if (part === undefined) throw new Error(`A rule reads a value of a ${of}, and there is none here`)
   return part
+}
+
+const shared: ReadonlySet<PartKind> = new Set<PartKind>(['wall', 'frame', 'joint', 'seal'])
+
+const sharedPart = (of: PartKind, { wall, frame, joint, seal }: Place): Id | undefined =>
+  of === 'wall' ? wall.id : of === 'frame' ? frame.id : of === 'joint' ? joint.id : seal?.id
+
+/** What belongs to one opening is read from the project: all of the opening counts as looked at. */
+const ownPart = (of: PartKind, { opening, fixing }: Place): Id | undefined => {
+  const { id, sill } = { ...opening }
+  return of === 'opening' ? id : of === 'fixing' ? fixing?.id : of === 'sill' ? sill?.id : undefined
 }
 
 const usedBy: Readonly<Record<BandUse, readonly string[]>> = {

@@ -4,12 +4,16 @@ import { type Side, sides } from '../kinds'
 import { type JointBand, jointBand } from '../movement'
 import type { Practice } from '../practice'
 import type { AnySeal } from '../seals'
+import type { PhysicsOf } from '../vapour'
 import type { Where } from './finding'
+import type { UsesOf } from './uses'
 
 /** One zone of a side of an opening, with all that meets there; `seal` where one part of it is meant. */
 export type Place = {
   readonly project: Project
   readonly practice: Practice
+  /** where else in the project a joint is used */
+  readonly uses: UsesOf
   readonly opening: Opening
   readonly wall: Wall
   readonly frame: Frame
@@ -17,6 +21,8 @@ export type Place = {
   readonly zone: Zone
   readonly joint: Joint
   readonly band: JointBand
+  /** heat and vapour of zones; absent where nobody solves them */
+  readonly physics?: PhysicsOf
   readonly seal?: AnySeal
   readonly fixing?: Fixing
 }
@@ -26,16 +32,20 @@ export type About = 'part' | 'zone' | 'side' | 'opening' | 'fixing' | 'sill'
 
 /** Where a place is, as narrow as what a rule is about. */
 export const whereOf = (about: About, { opening, side, zone, seal, fixing }: Place): Where => {
-  const part = (it: { readonly id: Id } | undefined) => (it ? { part: it.id } : {})
-  if (about === 'opening') return { opening: opening.id }
-  if (about === 'fixing') return { opening: opening.id, ...part(fixing) }
-  if (about === 'side') return { opening: opening.id, side }
-  if (about === 'sill') return { opening: opening.id, side, ...part(opening.sill) }
-  return { opening: opening.id, side, zone: zone.id, ...part(seal) }
+  const of = opening.id
+  if (about === 'opening') return { opening: of }
+  if (about === 'fixing') return fixing ? { opening: of, part: fixing.id } : { opening: of }
+  if (about === 'side') return { opening: of, side }
+  const { sill } = opening
+  if (about === 'sill') return sill ? { opening: of, side, part: sill.id } : { opening: of, side }
+  return seal ? { opening: of, side, zone: zone.id, part: seal.id } : { opening: of, side, zone: zone.id }
 }
 
+/** A project as it is asked about, under a practice. */
+export type Job = Pick<Place, 'project' | 'practice' | 'uses' | 'physics'>
+
 /** Every zone of an opening: head, left, right, sill. */
-export const placesOf = (project: Project, practice: Practice, id: Id): readonly Place[] => {
+export const placesOf = ({ project, practice, uses, physics }: Job, id: Id): readonly Place[] => {
   const opening = entry(project.openings, id)
   const wall = entry(project.walls, opening.wall)
   const frame = entry(project.frames, opening.frame)
@@ -43,6 +53,8 @@ export const placesOf = (project: Project, practice: Practice, id: Id): readonly
     opening.sides[side].map(zone => ({
       project,
       practice,
+      uses,
+      ...(physics ? { physics } : {}),
       opening,
       wall,
       frame,
@@ -53,6 +65,12 @@ export const placesOf = (project: Project, practice: Practice, id: Id): readonly
     })),
   )
 }
+
+/** A project with one of its openings only: what belongs to it alone is tried there, however many others there are. */
+export const alone = (project: Project, opening: Opening): Project => ({
+  ...project,
+  openings: { [opening.id]: opening },
+})
 
 /** What a table holds under an id. A project with a dangling reference is refused when it is opened. */
 const entry = <T>(table: Readonly<Record<Id, T>>, id: Id): T => {

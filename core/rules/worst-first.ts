@@ -2,10 +2,16 @@ import { type Compared, type Finding, verdicts } from './finding'
 import { marginIn } from './weigh'
 
 /** Findings in the order in which they need attention: by verdict, then by how near the limit is; alike ones keep their order. */
-export const worstFirst = (findings: readonly Finding[]): readonly Finding[] =>
-  findings.toSorted(
-    (a, b) => verdicts.indexOf(a.verdict) - verdicts.indexOf(b.verdict) || order(nearness(a), nearness(b)),
-  )
+export const worstFirst = (findings: readonly Finding[]): readonly Finding[] => {
+  const near = Float64Array.from(findings, nearness)
+  const nearOf = (at: number) => near[at] ?? 0
+  return verdicts.flatMap(verdict => {
+    const here: number[] = []
+    findings.forEach((it, at) => it.verdict === verdict && here.push(at))
+    here.sort((a, b) => order(nearOf(a), nearOf(b)))
+    return here.flatMap(at => findings[at] ?? [])
+  })
+}
 
 /** How far a finding is inside its limit, negative outside; nothing where no amounts are compared. */
 export const marginOfFinding = (it: Finding): number | undefined => {

@@ -1,11 +1,10 @@
-import { placedAt, sideFixings } from '../../detail'
+import { applyEdits, placedAt, sideFixings } from '../../detail'
 import { exactly } from '../../units'
 import { filled, words } from '../../words'
 import type { Remedy } from '../finding'
-import type { Place } from '../place'
+import { alone, type Place } from '../place'
 import { burglaryAsked, faceOf, fixingsOfSide } from '../readings/fixings'
 import { frameMaterial } from '../readings/kinds'
-import { applyEdits } from '../../detail'
 import { choose, stateIt } from '../remedies/fit'
 import { rule } from '../rule'
 import { exampleSide } from './example-side'
@@ -90,9 +89,10 @@ export const moreFixings = (
   const [first] = placedAt(at.opening, at.side)
   if (!first || first.positions_mm?.[at.side]) return []
   const field = `fixing.count-${at.side}`
+  const own = alone(at.project, at.opening)
   for (let count = now + 1; count <= 20; count++) {
     const edits = [stateIt(field, first.id, count)]
-    const edited = applyEdits(at.project, edits)
+    const edited = applyEdits(own, edits)
     const opening = edited.ok ? edited.value.openings[at.opening.id] : undefined
     const side = opening && sideFixings(opening, at.side, faceOf(at))
     const says = [filled(words('{0} fixings on this side', '{0} Befestigungen an dieser Seite'), `${count}`)]

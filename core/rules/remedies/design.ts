@@ -3,7 +3,8 @@ import { filled, words } from '../../words'
 import type { Remedy } from '../finding'
 import type { Place } from '../place'
 import { canSuit, choose, type Design, fitSeals, lengthIn, stateIt, together } from './fit'
-import { roomAt, roomWithFrame, type Use, usesOf, type WidthFit, widthFit, widthLimits } from './room'
+import type { Use } from '../uses'
+import { roomAt, roomWithFrame, usesOf, type WidthFit, widthFit, widthLimits } from './room'
 import type { Room } from './sizes'
 
 /**

@@ -1,44 +1,16 @@
-import { type Joint, zonesOf } from '../../detail'
-import type { Id } from '../../geometry'
-import type { FrameMaterial, RevealForm, Side } from '../../kinds'
-import { jointBand, type JointBand, neededWidth_mm } from '../../movement'
+import type { Joint } from '../../detail'
+import type { Side } from '../../kinds'
+import { type JointBand, neededWidth_mm } from '../../movement'
 import { lookUp, type Practice } from '../../practice'
 import { kindOf } from '../../seals'
 import { around, type Band } from '../../units'
 import type { Place } from '../place'
-import { formAtFrame } from '../readings/kinds'
 import { hasBead } from '../readings/seals'
+import type { Use } from '../uses'
 import type { Room } from './sizes'
 
-/** One zone that a joint type is used in: a change of the type has to suit all of them. */
-export type Use = {
-  readonly opening: Id
-  readonly side: Side
-  readonly band: JointBand
-  /** whether the joint there is as wide as planned; not where the opening or the joint was measured */
-  readonly isPlanned: boolean
-  readonly frame: FrameMaterial
-  readonly reveal: RevealForm
-}
-
 /** All zones that the joint of a place is used in. */
-export const usesOf = ({ project, joint }: Place): readonly Use[] => {
-  const wider = { ...joint, planned_mm: { ...joint.planned_mm, value: joint.planned_mm.value + 1 } }
-  const planned = { ...project, joints: { ...project.joints, [joint.id]: wider } }
-  return zonesOf(project)
-    .filter(it => it.zone.joint === joint.id)
-    .flatMap(({ opening: id, side, zone }) => {
-      const opening = project.openings[id]
-      const frame = opening && project.frames[opening.frame]
-      const wall = opening && project.walls[opening.wall]
-      if (!frame || !wall) return []
-      const band = jointBand(project, id, side, zone.id)
-      const isPlanned = jointBand(planned, id, side, zone.id).still_mm.min !== band.still_mm.min
-      return [
-        { opening: id, side, band, isPlanned, frame: frame.material, reveal: formAtFrame(wall.reveal.form) },
-      ]
-    })
-}
+export const usesOf = ({ uses, joint }: Place): readonly Use[] => uses(joint.id)
 
 /**
  * The room of a joint type at a planned width, over all zones that use it. Where the opening or the joint was measured,
