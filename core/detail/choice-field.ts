@@ -10,6 +10,8 @@ export type Word = { readonly value: string; readonly name: Words }
 
 /** A named word out of a closed list: the sibling of `Field` for what is chosen instead of measured. */
 export type ChoiceField = Readable<string> & {
+  /** whether a part of its kind has the word at all; absent: each has */
+  readonly has?: (project: Project, part: Id) => boolean
   readonly schema: z.ZodType<string>
   /** a fact of the site: no remedy may write it */
   readonly surveyed: boolean

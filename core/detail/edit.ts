@@ -5,11 +5,16 @@ import type { Result, Stated } from '../units'
 import type { FieldAt } from './field'
 import type { IssueState, Revision } from './issue'
 import type { Project } from './model'
+import type { PinnedPhoto } from './photo'
 import type { Piece } from './piece'
 
 /** A text of the title block. */
 export const titleTexts = ['name', 'office', 'author', 'place', 'number', 'note', 'approver'] as const
 export type TitleText = (typeof titleTexts)[number]
+
+/** What can be put into an opening as a fresh part. */
+export const addedParts = ['fixing', 'block', 'mullion', 'transom', 'sill', 'box'] as const
+export type AddedPart = (typeof addedParts)[number]
 
 /** Every change of a project, as data. A plain value goes through `state`; the others change structure. */
 export interface Edits {
@@ -33,7 +38,15 @@ export interface Edits {
   duplicate: { readonly part: Id }
   /** inserts a layer into a wall: before a layer, or at the inside */
   insert: { readonly into: Id; readonly before?: Id; readonly material: Id; readonly thickness_mm: number }
-  /** takes a layer or a seal out */
+  /** puts a fresh part into an opening: a block on a side, a mullion or a transom where it is said, else in the middle */
+  add: { readonly into: Id; readonly part: AddedPart; readonly side?: Side; readonly at_mm?: number }
+  /** states the axes of the fixings of a side, or goes back to their count */
+  'place-fixings': { readonly fixing: Id; readonly side: Side; readonly positions_mm?: readonly number[] }
+  /** counts the fixings of a side so that no two stand further apart */
+  'space-fixings': { readonly fixing: Id; readonly side: Side; readonly spacing_mm: number }
+  /** pins a photo to an opening, a JPEG in base64 */
+  'pin-photo': { readonly opening: Id; readonly jpeg: string } & Omit<PinnedPhoto, 'id' | 'photo'>
+  /** takes out a layer, a seal, or a part of an opening */
   remove: { readonly part: Id }
   /** moves a layer before another of the same wall, or to the inside */
   move: { readonly part: Id; readonly before?: Id }

@@ -11,7 +11,21 @@ export type Origin = 'file' | 'survey' | 'practice' | 'material' | 'computed'
 export type Known<T> = Stated<T> & { readonly origin: Origin; readonly because?: Words }
 
 /** What kind of part a value belongs to. */
-export type PartKind = 'layer' | 'wall' | 'frame' | 'joint' | 'seal' | 'opening' | 'fixing' | 'sill' | 'site'
+export type PartKind =
+  | 'layer'
+  | 'wall'
+  | 'frame'
+  | 'joint'
+  | 'seal'
+  | 'opening'
+  | 'fixing'
+  | 'sill'
+  | 'site'
+  | 'box'
+  | 'block'
+  | 'mullion'
+  | 'zone'
+  | 'offset'
 
 /** The half of a field that only reads: what a rule needs of a value. */
 export type Readable<T> = {
@@ -27,6 +41,8 @@ export type Readable<T> = {
  * `read` gives what is stated, `fallback` what is used where nothing is, `allowed` the range for which geometry exists.
  */
 export type Field<T = unknown> = Readable<T> & {
+  /** whether a part of its kind has the value at all; absent: each has */
+  readonly has?: (project: Project, part: Id) => boolean
   readonly unit: Unit
   readonly schema: z.ZodType<T>
   /** a fact of the site: no remedy may write it */

@@ -1,9 +1,16 @@
 import type { Id } from '../geometry'
 import type { Side } from '../kinds'
 import type { Stated } from '../units'
+import { type Words, words } from '../words'
 
 export const fixingKinds = ['frame-screw', 'frame-plug', 'lug', 'bracket'] as const
 export type FixingKind = (typeof fixingKinds)[number]
+export const fixingKindName: Readonly<Record<FixingKind, Words>> = {
+  'frame-screw': words('Frame screw', 'Rahmenschraube'),
+  'frame-plug': words('Frame plug', 'Rahmendübel'),
+  lug: words('Lug', 'Lasche'),
+  bracket: words('Bracket', 'Konsole'),
+}
 
 /** How a frame is held in the wall, and where round the opening. */
 export type Fixing = {
@@ -40,3 +47,6 @@ export type Block = {
 
 /** An upright that divides the frame: it rests on a block and needs fixings beside it. */
 export type Mullion = { readonly id: Id; readonly at_mm: Stated<number>; readonly face_mm: Stated<number> }
+
+/** Thickness of the metal of a lug or a bracket where nobody states it: common practice, no source. */
+export const plateOf_mm = (it: Fixing): number => it.plate_mm?.value ?? (it.kind === 'lug' ? 2 : 5)

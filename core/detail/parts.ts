@@ -5,7 +5,7 @@ import { layerDepths, wallDepths } from './depths'
 import { materialOf } from './edits/materials'
 import { frameOf, jointOf, openingOf, profileOf, wallOf, type ZonePlace } from './find'
 import type { PartKind } from './field'
-import type { FixingKind } from './fixing'
+import { fixingKindName } from './fixing'
 import type { Layer, Project } from './model'
 import type { Member } from './profiles/profile'
 
@@ -42,6 +42,7 @@ export const partsOf = (project: Project, place: ZonePlace): readonly Part[] => 
     ...elementPartsOf(project, place),
     ...layers.slice(upTo),
     ...sillPartsOf(project, place),
+    ...boxPartsOf(project, place),
   ]
   return project.names === undefined ? all : all.map(it => withOwnName(it, project.names?.[it.id]))
 }
@@ -75,18 +76,26 @@ const sillPartsOf = (project: Project, place: ZonePlace): readonly Part[] => {
   ]
 }
 
-const fixingName: Readonly<Record<FixingKind, Words>> = {
-  'frame-screw': words('Frame screw', 'Rahmenschraube'),
-  'frame-plug': words('Frame plug', 'Rahmendübel'),
-  lug: words('Lug', 'Lasche'),
-  bracket: words('Bracket', 'Konsole'),
+/** The shutter box, at the head of an opening only. */
+const boxPartsOf = (project: Project, place: ZonePlace): readonly Part[] => {
+  const { box } = openingOf(project, place.opening)
+  if (box === undefined || place.side !== 'head') return []
+  return [
+    {
+      id: box.id,
+      kind: 'box',
+      name: words('Shutter box', 'Rollladenkasten'),
+      value: filled(same('{0} × {1}'), box.depth_mm.value, box.height_mm.value),
+      material: box.material,
+    },
+  ]
 }
 
 const fixingParts = (project: Project, place: ZonePlace): readonly Part[] =>
   openingOf(project, place.opening).fixings.map((fixing): Part => ({
     id: fixing.id,
     kind: 'fixing',
-    name: fixingName[fixing.kind],
+    name: fixingKindName[fixing.kind],
     value: filled(same('Ø {0}'), fixing.diameter_mm.value),
   }))
 

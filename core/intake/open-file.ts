@@ -1,9 +1,9 @@
-import { type Opened, openProject, textOf } from '../detail'
+import { fromBase64, type Opened, openProject, textOf } from '../detail'
 import { ok, type Problem, type Result, refused } from '../units'
 import { words } from '../words'
 import { inflated } from './inflate'
 import { attachmentIn } from './pdf-attachment'
-import { declaresTypes, fromBase64, metadataIn } from './svg-metadata'
+import { declaresTypes, metadataIn } from './svg-metadata'
 
 /** No project is longer than this once it is unpacked. Ours. */
 const most_bytes = 64 * 1024 * 1024

@@ -1,4 +1,4 @@
-import type { Fixing } from '../detail'
+import { type Fixing, plateOf_mm } from '../detail'
 import { type Outline, type Point, stripOutline } from '../geometry'
 import { flankOf } from './flank'
 import type { Layout } from './layout'
@@ -9,9 +9,6 @@ export type FixingPiece = { readonly name: 'screw' | 'plate' | 'anchor'; readonl
 
 /** What fixings are made of. */
 export const fixingMaterial = 'steel'
-
-/** Thickness of the metal where nobody states it: common practice, no source. */
-export const plateOf_mm = (it: Fixing): number => it.plate_mm?.value ?? (it.kind === 'lug' ? 2 : 5)
 
 /** How far a bracket reaches along the frame past its screw, and a strap along frame and wall: *ours*, for drawing. */
 const past_mm = 20

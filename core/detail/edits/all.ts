@@ -3,7 +3,9 @@ import { choosePractice, chooseProfile, chooseWall } from './choose'
 import { confirm } from './confirm'
 import { duplicate } from './duplicate'
 import { insert, move, remove } from './layers'
+import { add, placeFixings, spaceFixings } from './opening-parts'
 import { paste } from './paste'
+import { pinPhoto } from './photos'
 import { rename } from './rename'
 import { putBack, takeOut } from './taken-out'
 import { entitle, issue } from './issue'
@@ -22,6 +24,10 @@ export const editKinds: EditKinds = {
   rename,
   paste,
   duplicate,
+  add,
+  'place-fixings': placeFixings,
+  'space-fixings': spaceFixings,
+  'pin-photo': pinPhoto,
   insert,
   remove,
   move,

@@ -9,6 +9,7 @@ import type { Duty } from '../../kinds'
 import type { Layer, Project, Wall } from '../model'
 import { numbered } from './numbered'
 import { materialOf, withMaterials } from './materials'
+import { withoutPart } from './opening-parts'
 import { named } from './rename'
 import { standing } from './standing'
 
@@ -44,7 +45,7 @@ export const insert: EditKind<'insert'> = {
   },
 }
 
-/** Takes out a layer or a seal. The last layer of a wall stays. */
+/** Takes out a layer, a seal or a part of an opening. The bearing layer of a wall stays. */
 export const remove: EditKind<'remove'> = {
   kind: 'remove',
   schema: z.strictObject({ kind: z.literal('remove'), part: z.string() }),
@@ -57,6 +58,8 @@ export const remove: EditKind<'remove'> = {
           seals: it.seals.filter(one => one.id !== part),
         })),
       )
+    const without = withoutPart(project, part)
+    if (without) return ok(without)
     const found = layerOf(project, part)
     if (found === undefined) return noPart(part)
     const layers = found.wall.layers.filter(it => it.id !== part)

@@ -1,14 +1,19 @@
 import type { Id } from '../../geometry'
-import { type Material, material } from '../../materials'
+import { type Material, material, materials } from '../../materials'
+import type { Word } from '../choice-field'
 import { entryAt, layerOf } from '../find'
 import type { Layer, Project } from '../model'
 
-/** The project with a copy of every material that its walls use: a later library changes no issued detail. */
+/** The project with a copy of every material that its walls, sills and boxes use: a later library changes no issued detail. */
 export const withMaterials = (project: Project): Project => {
-  const used = Object.values(project.walls).flatMap(wall => [
-    ...wall.layers.flatMap(it => [it.material, ...(it.edge ? [it.edge.material] : [])]),
-    ...(wall.reveal.board ? [wall.reveal.board.material] : []),
-  ])
+  const parts = [
+    ...Object.values(project.walls).flatMap(({ layers, reveal }) => [
+      ...layers.flatMap(it => [it, it.edge]),
+      reveal.board,
+    ]),
+    ...Object.values(project.openings).flatMap(({ sill, box }) => [sill, sill?.board, box, box?.lining]),
+  ]
+  const used = parts.flatMap(it => (it ? [it.material] : []))
   const added = used.filter(id => entryAt(project.materials, id) === undefined)
   if (added.length === 0) return project
   const copies = added.flatMap((id): readonly (readonly [Id, Material])[] => {
@@ -36,4 +41,11 @@ const asDeclared = (usual: Material, { lambda_W_mK, muDry, muWet }: Layer): Mate
     ...(lambda_W_mK ? { lambda_W_mK: lambda_W_mK.value } : {}),
     ...(dry === undefined || wet === undefined ? {} : { mu: { dry, wet } }),
   }
+}
+
+/** Materials by name: those of the project first, since a design keeps to what it has, then the library. */
+export const offeredMaterials = (project: Project): readonly Word[] => {
+  const own = Object.values(project.materials)
+  const others = materials.filter(it => !own.some(one => one.id === it.id))
+  return [...own, ...others].map(it => ({ value: it.id, name: it.name }))
 }

@@ -16,7 +16,7 @@ import { placed } from './layers'
 import { withMaterials } from './materials'
 import { numbered } from './numbered'
 import { inOrder } from './seals'
-import { withZones, zonesBeside } from './zones'
+import { withZones, zonesBeside } from '../fields/zone'
 
 /**
  * Puts a copied piece where it belongs at a zone: a layer into its wall, a seal into its plane (in the place of what

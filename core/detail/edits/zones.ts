@@ -1,11 +1,12 @@
 import { z } from 'zod'
 import { sides } from '../../kinds'
 import { ok, type Problem, refused } from '../../units'
-import { isSome, type Some, words } from '../../words'
+import { words } from '../../words'
 import type { EditKind } from '../edit'
-import { withOpening } from '../fields/tables'
-import { entryAt, zoneOf, type ZonePlace } from '../find'
-import type { Project, Zone } from '../model'
+import { mostOffset_mm, shortestZone_mm, withOffset, withZones, zonesBeside } from '../fields/zone'
+import { entryAt, zoneOf } from '../find'
+import type { Zone } from '../model'
+import { sideEnd_mm } from '../opening-parts'
 import { withCopiedJoint } from './copied-joint'
 import { numbered } from './numbered'
 
@@ -13,9 +14,6 @@ const noZone = (at: string): Problem => ({
   at,
   say: words('there is no such zone', 'diesen Abschnitt gibt es nicht'),
 })
-
-/** No zone is shorter than this: ours, what can be sealed by hand as a piece of its own. */
-const shortest_mm = 50
 
 /** Splits a zone of a side at a place, measured from the side's left or lower end. */
 export const splitZone: EditKind<'split-zone'> = {
@@ -26,8 +24,8 @@ export const splitZone: EditKind<'split-zone'> = {
     if (place === undefined) return refused(noZone(zone))
     const zones = zonesBeside(project, place)
     const at = zones.findIndex(it => it.id === zone)
-    const min = (zones[at - 1]?.to_mm ?? 0) + shortest_mm
-    const max = place.zone.to_mm - shortest_mm
+    const min = (zones[at - 1]?.to_mm ?? 0) + shortestZone_mm
+    const max = place.zone.to_mm - shortestZone_mm
     if (!(min <= at_mm && at_mm <= max)) {
       return refused({ at: zone, say: words('a zone is at least 50 mm long', 'ein Abschnitt ist mindestens 50 mm lang'), allowed: { unit: 'mm', min, max } }) // prettier-ignore
     }
@@ -89,24 +87,13 @@ export const measureOffset: EditKind<'measure-offset'> = {
     const found = entryAt(project.openings, opening)
     if (found === undefined)
       return refused({ at: opening, say: words('there is no such opening', 'diese Öffnung gibt es nicht') })
-    const length_mm = Math.max(...found.sides[side].map(it => it.to_mm))
+    const length_mm = sideEnd_mm(found, side)
     if (!(0 <= at_mm && at_mm <= length_mm)) {
       return refused({ at: `${opening} ${side}`, say: words('a place along the side', 'eine Stelle an der Seite'), allowed: { unit: 'mm', min: 0, max: length_mm } }) // prettier-ignore
     }
-    if (offset_mm !== undefined && !(Math.abs(offset_mm) <= 200)) {
-      return refused({ at: `${opening} ${side}`, say: words('how far a flank stands in', 'wie weit eine Leibung vorsteht'), allowed: { unit: 'mm', min: -200, max: 200 } }) // prettier-ignore
+    if (offset_mm !== undefined && !(Math.abs(offset_mm) <= mostOffset_mm)) {
+      return refused({ at: `${opening} ${side}`, say: words('how far a flank stands in', 'wie weit eine Leibung vorsteht'), allowed: { unit: 'mm', min: -mostOffset_mm, max: mostOffset_mm } }) // prettier-ignore
     }
-    const others = (found.survey?.offsets ?? []).filter(it => it.side !== side || it.at_mm !== at_mm)
-    const offsets = offset_mm === undefined ? others : [...others, { side, at_mm, offset_mm }]
-    return ok(withOpening(project, opening, it => ({ ...it, survey: { ...it.survey, offsets } })))
+    return ok(withOffset(project, opening, { side, at_mm, offset_mm }))
   },
 }
-
-export const zonesBeside = (project: Project, place: ZonePlace): readonly Zone[] =>
-  entryAt(project.openings, place.opening)?.sides[place.side] ?? []
-
-export const withZones = (project: Project, place: ZonePlace, zones: readonly Zone[]): Project =>
-  withOpening(project, place.opening, it => ({
-    ...it,
-    sides: { ...it.sides, [place.side]: isSome(zones) ? (zones satisfies Some<Zone>) : it.sides[place.side] },
-  }))

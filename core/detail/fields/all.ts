@@ -3,14 +3,16 @@ import { askedFields } from './asked'
 import { fixingFields, screwAxis, screwDiameter, screwEmbedment } from './fixing'
 import { frameMovement, frameSteel } from './frame'
 import { jointPlanned, jointTolerance } from './joint'
-import { layerLambda, layerMuDry, layerMuWet, layerThickness } from './layer'
+import { edgeWidth, layerLambda, layerMuDry, layerMuWet, layerThickness } from './layer'
 import { frameHeight, framePosition, frameWidth } from './opening'
-import { revealCover, revealLining } from './reveal'
+import { openingPartFields } from './parts-of-opening'
+import { revealCover, revealLining, revealShapes } from './reveal'
 import { sealFields } from './seal'
 import { roomFields } from './room'
 import { sillFields } from './sill'
 import { siteFields } from './site'
 import { surveyFields } from './survey'
+import { surveyOffset, zoneEnd } from './zone'
 
 /** Every named value of the model. */
 export const fields: readonly Field<number>[] = [
@@ -18,14 +20,18 @@ export const fields: readonly Field<number>[] = [
   layerLambda,
   layerMuDry,
   layerMuWet,
+  edgeWidth,
   revealCover,
   revealLining,
+  ...revealShapes,
   frameMovement,
   frameSteel,
   frameWidth,
   frameHeight,
   framePosition,
   ...surveyFields,
+  surveyOffset,
+  zoneEnd,
   jointPlanned,
   jointTolerance,
   screwDiameter,
@@ -36,5 +42,6 @@ export const fields: readonly Field<number>[] = [
   ...roomFields,
   ...siteFields,
   ...sillFields,
+  ...openingPartFields,
   ...sealFields,
 ]

@@ -15,6 +15,7 @@ export type OneChoice<W extends string> = {
   readonly because: Words
   readonly surveyed?: true
   readonly isPlain?: true
+  readonly has?: (project: Project, part: Id) => boolean
   readonly read: (project: Project, part: Id) => Stated<W> | undefined
   readonly write: (project: Project, part: Id, to: Stated<W> | undefined) => Project
 }

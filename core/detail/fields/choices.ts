@@ -6,18 +6,26 @@ import { sealOf } from '../find'
 import type { Project } from '../model'
 import { partKindOf } from './field-of'
 import { layerChoices } from './layer-choices'
+import { materialChoices } from './material-choices'
 import { modelChoices } from './model-choices'
+import { partChoices } from './part-choices'
 import { roomChoices } from './room'
 import { sealChoices } from './seal-choices'
 import { siteChoices } from './site'
+import { staysChoices } from './stays'
+import { zoneJoint } from './zone'
 
 /** Every named word of the model. */
 export const choices: readonly ChoiceField[] = [
   ...layerChoices,
   ...modelChoices,
+  ...partChoices,
+  ...materialChoices,
+  zoneJoint,
   ...roomChoices,
   ...siteChoices,
   ...sealChoices,
+  ...staysChoices,
 ]
 
 const byId: ReadonlyMap<string, ChoiceField> = new Map(choices.map(it => [it.id, it]))
@@ -37,5 +45,7 @@ export const choicesOf = (project: Project, part: Id): readonly ChoiceField[] =>
   const kind = partKindOf(project, part)
   const seal = sealOf(project, part)?.seal
   const own = seal && new Set(kindOf(seal).choices.map(it => it.id))
-  return choices.filter(it => it.of === kind && (own === undefined || own.has(it.id)))
+  return choices.filter(
+    it => it.of === kind && (it.has?.(project, part) ?? (own === undefined || own.has(it.id))),
+  )
 }

@@ -1,8 +1,9 @@
 import type { Id } from '../../geometry'
 import { kindOf } from '../../seals'
 import type { Field, FieldAt, Known, PartKind } from '../field'
-import { entryAt, fixingOf, layerOf, sealOf } from '../find'
+import { entryAt, fixingOf, layerOf, sealOf, zoneOf } from '../find'
 import type { Project } from '../model'
+import { listedPart, memberOf, offsetPlace, singlePart } from '../opening-parts'
 import { fields } from './all'
 import { site } from './site'
 
@@ -27,8 +28,13 @@ export const partKindOf = (project: Project, part: Id): PartKind | undefined => 
   if (entryAt(project.openings, part)) return 'opening'
   if (layerOf(project, part)) return 'layer'
   if (sealOf(project, part)) return 'seal'
-  if (Object.values(project.openings).some(it => it.sill?.id === part)) return 'sill'
-  return fixingOf(project, part) ? 'fixing' : undefined
+  if (singlePart(project, 'sill', part)) return 'sill'
+  if (singlePart(project, 'box', part)) return 'box'
+  if (fixingOf(project, part)) return 'fixing'
+  if (listedPart(project, 'blocks', part)) return 'block'
+  if (memberOf(project, part)) return 'mullion'
+  if (zoneOf(project, part)) return 'zone'
+  return offsetPlace(project, part) ? 'offset' : undefined
 }
 
 /** The fields that a part has, stated or not. */
@@ -36,5 +42,7 @@ export const fieldsOf = (project: Project, part: Id): readonly Field<number>[] =
   const kind = partKindOf(project, part)
   const seal = sealOf(project, part)?.seal
   const own = seal && new Set(kindOf(seal).values.map(it => it.id))
-  return fields.filter(it => it.of === kind && (own === undefined || own.has(it.id)))
+  return fields.filter(
+    it => it.of === kind && (it.has?.(project, part) ?? (own === undefined || own.has(it.id))),
+  )
 }

@@ -1,7 +1,9 @@
 import { sideName, sides } from '../../kinds'
+import { assumed } from '../../units'
 import { filled, words } from '../../words'
 import type { Field } from '../field'
 import { fixingOf } from '../find'
+import { plateOf_mm } from '../fixing'
 import { numberField } from './number-field'
 import { withFixing } from './tables'
 
@@ -94,6 +96,29 @@ const lever = numberField({
     withFixing(project, fixing, ({ lever_mm: _, ...it }) => (to ? { ...it, lever_mm: to } : it)),
 })
 
+const plate = numberField({
+  id: 'fixing.plate',
+  name: words('Thickness of its metal', 'Dicke des Blechs'),
+  of: 'fixing',
+  unit: 'mm',
+  has: (project, fixing) => {
+    const kind = fixingOf(project, fixing)?.fixing.kind
+    return kind === 'lug' || kind === 'bracket'
+  },
+  read: (project, fixing) => fixingOf(project, fixing)?.fixing.plate_mm,
+  fallback: (project, fixing) => {
+    const found = fixingOf(project, fixing)?.fixing
+    return found && { ...assumed(plateOf_mm(found)), origin: 'practice', because: usualPlate }
+  },
+  allowed: () => ({
+    bounds: { unit: 'mm', min: 0.5, max: 20 },
+    because: words('of a lug or a bracket', 'einer Lasche oder Konsole'),
+  }),
+  write: (project, fixing, to) =>
+    withFixing(project, fixing, ({ plate_mm: _, ...it }) => (to ? { ...it, plate_mm: to } : it)),
+})
+const usualPlate = words('as it is usually made', 'wie üblich gefertigt')
+
 const counts = sides.map(side =>
   numberField({
     id: `fixing.count-${side}`,
@@ -115,4 +140,4 @@ const counts = sides.map(side =>
 )
 
 /** Where fixings stand round the opening, and what one of them holds. */
-export const fixingFields: readonly Field<number>[] = [corner, ...counts, resistance, lever]
+export const fixingFields: readonly Field<number>[] = [corner, ...counts, resistance, lever, plate]

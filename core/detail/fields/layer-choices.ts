@@ -1,23 +1,15 @@
 import { z } from 'zod'
 import type { Id } from '../../geometry'
 import { type Duty, duties, dutyName } from '../../kinds'
-import { materials } from '../../materials'
 import { specified } from '../../units'
 import { isSome, words } from '../../words'
 import { layerDepths } from '../depths'
-import type { ChoiceField, Word } from '../choice-field'
-import { materialOf, withMaterials } from '../edits/materials'
+import type { ChoiceField } from '../choice-field'
+import { materialOf, offeredMaterials, withMaterials } from '../edits/materials'
 import { layerOf } from '../find'
 import type { Layer, Project, Wall } from '../model'
 import { choiceField, yesOrNo } from './choice-field'
 import { withLayer, withOpening, withWall } from './tables'
-
-/** Materials by name: those of the project first, since a design keeps to what it has, then the library. */
-const offered = (project: Project): readonly Word[] => {
-  const own = Object.values(project.materials)
-  const others = materials.filter(it => !own.some(one => one.id === it.id))
-  return [...own, ...others].map(it => ({ value: it.id, name: it.name }))
-}
 
 /** What a layer is made of. What was declared of the product before does not go on to the next. */
 const layerMaterial: ChoiceField = {
@@ -37,7 +29,7 @@ const layerMaterial: ChoiceField = {
     return found && specified(found.material)
   },
   allowed: project => {
-    const choices = offered(project)
+    const choices = offeredMaterials(project)
     return {
       choices: isSome(choices) ? choices : [{ value: '', name: words('none', 'keiner') }],
       because: words('of the project or of the library', 'aus dem Projekt oder aus der Sammlung'),

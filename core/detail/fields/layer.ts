@@ -85,3 +85,18 @@ export const layerMuWet = declared({
   name: words('Vapour factor µ, humid', 'Dampfzahl µ, feucht'),
   ofMaterial: (project, layer) => materialOf(project, layer.material)?.mu?.wet,
 })
+
+export const edgeWidth = numberField({
+  id: 'layer.edge-width',
+  name: words('Width of what closes it', 'Breite dessen, was sie schließt'),
+  of: 'layer',
+  unit: 'mm',
+  has: (project, layer) => layerOf(project, layer)?.layer.edge !== undefined,
+  read: (project, layer) => layerOf(project, layer)?.layer.edge?.width_mm,
+  allowed: () => ({
+    bounds: { unit: 'mm', min: 5, max: 400 },
+    because: words('from the opening into the wall', 'von der Öffnung in die Wand'),
+  }),
+  write: (project, layer, to) =>
+    withLayer(project, layer, it => (it.edge && to ? { ...it, edge: { ...it.edge, width_mm: to } } : it)),
+})

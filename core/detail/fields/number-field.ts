@@ -13,6 +13,7 @@ export type NumberField = {
   readonly of: PartKind
   readonly unit: Unit
   readonly surveyed?: true
+  readonly has?: (project: Project, part: Id) => boolean
   readonly read: (project: Project, part: Id) => Stated<number> | undefined
   readonly fallback?: (project: Project, part: Id) => Known<number> | undefined
   readonly allowed: (project: Project, part: Id) => Allowed

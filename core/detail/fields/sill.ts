@@ -4,23 +4,17 @@ import { type Words, words } from '../../words'
 import type { Allowed } from '../allowed/position'
 import type { Field } from '../field'
 import type { Project } from '../model'
+import { singlePart } from '../opening-parts'
 import type { Sill } from '../sill'
 import { numberField } from './number-field'
-import { withOpening } from './tables'
-
-/** The sill of that name, and the opening that it belongs to. */
-const sillOf = (project: Project, id: Id): { readonly opening: Id; readonly sill: Sill } | undefined => {
-  for (const opening of Object.values(project.openings)) {
-    if (opening.sill?.id === id) return { opening: opening.id, sill: opening.sill }
-  }
-  return undefined
-}
+import { withSill } from './tables'
 
 type Value = {
   readonly id: string
   readonly name: Words
   readonly unit: Unit
   readonly allowed: Allowed
+  readonly has?: (sill: Sill) => boolean
   readonly of: (sill: Sill) => Stated<number> | undefined
   readonly with: (sill: Sill, to: Stated<number>) => Sill
 }
@@ -98,6 +92,24 @@ const values: readonly Value[] = [
     of: it => it.throat_mm,
     with: (it, throat_mm) => ({ ...it, throat_mm }),
   },
+  {
+    id: 'sill.board-thickness',
+    name: words('Thickness of the inside board', 'Dicke der Innenbank'),
+    unit: 'mm',
+    has: it => it.board !== undefined,
+    allowed: lengths(5, 80, words('of the board inside', 'der Fensterbank innen')),
+    of: it => it.board?.thickness_mm,
+    with: (it, thickness_mm) => (it.board ? { ...it, board: { ...it.board, thickness_mm } } : it),
+  },
+  {
+    id: 'sill.board-overhang',
+    name: words('Overhang of the inside board', 'Überstand der Innenbank'),
+    unit: 'mm',
+    has: it => it.board !== undefined,
+    allowed: lengths(0, 400, words('beyond the finished inner face', 'über die fertige Innenfläche')),
+    of: it => it.board?.overhang_mm,
+    with: (it, overhang_mm) => (it.board ? { ...it, board: { ...it.board, overhang_mm } } : it),
+  },
 ]
 
 export const sillFields: readonly Field<number>[] = values.map(value =>
@@ -106,15 +118,18 @@ export const sillFields: readonly Field<number>[] = values.map(value =>
     name: value.name,
     of: 'sill',
     unit: value.unit,
+    ...(value.has ? { has: (project, part) => hasIn(project, part, value) } : {}),
     read: (project, part) => {
-      const found = sillOf(project, part)
-      return found && value.of(found.sill)
+      const found = singlePart(project, 'sill', part)
+      return found && value.of(found.part)
     },
     allowed: () => value.allowed,
-    write: (project, part, to) => {
-      const found = sillOf(project, part)
-      if (found === undefined || to === undefined) return project
-      return withOpening(project, found.opening, it => ({ ...it, sill: value.with(found.sill, to) }))
-    },
+    write: (project, part, to) =>
+      to === undefined ? project : withSill(project, part, it => value.with(it, to)),
   }),
 )
+
+const hasIn = (project: Project, part: Id, value: Value): boolean => {
+  const found = singlePart(project, 'sill', part)
+  return found !== undefined && value.has?.(found.part) === true
+}

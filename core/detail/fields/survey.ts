@@ -79,39 +79,68 @@ const ends = [
   ['widest', words('widest', 'breiteste')],
 ] as const
 
+/** What can be measured between two faces at each side, narrowest and widest, and where the survey keeps it. */
+type GapGroup = {
+  readonly key: 'joints_mm' | 'rebates_mm'
+  readonly id: string
+  readonly name: Words
+  readonly because: Words
+}
+
+const gapGroups: readonly GapGroup[] = [
+  {
+    key: 'joints_mm',
+    id: 'survey.joint',
+    name: words('Joint measured, {0}, {1}', 'Fuge gemessen, {0}, {1}'),
+    because: words('measured between flank and frame', 'zwischen Leibung und Rahmen gemessen'),
+  },
+  {
+    key: 'rebates_mm',
+    id: 'survey.rebate',
+    name: words('Gap at the nib measured, {0}, {1}', 'Fuge am Anschlag gemessen, {0}, {1}'),
+    because: words('measured between nib and frame', 'zwischen Anschlag und Rahmen gemessen'),
+  },
+]
+
 /** Joints that were measured on the frame as it stands. A joint of nothing or less is possible: it is a finding. */
-const jointFields = sides.flatMap(side =>
-  ends.map(([end, says]) =>
-    numberField({
-      id: `survey.joint-${side}-${end}`,
-      name: filled(words('Joint measured, {0}, {1}', 'Fuge gemessen, {0}, {1}'), sideName[side], says),
-      of: 'opening',
-      unit: 'mm',
-      surveyed: true,
-      read: (project, opening) => entryAt(project.openings, opening)?.survey?.joints_mm?.[side]?.[end],
-      allowed: () => ({
-        bounds: { unit: 'mm', min: -100, max: 200 },
-        because: words('measured between flank and frame', 'zwischen Leibung und Rahmen gemessen'),
+const gapFields = gapGroups.flatMap(group =>
+  sides.flatMap(side =>
+    ends.map(([end, says]) =>
+      numberField({
+        id: `${group.id}-${side}-${end}`,
+        name: filled(group.name, sideName[side], says),
+        of: 'opening',
+        unit: 'mm',
+        surveyed: true,
+        read: (project, opening) => entryAt(project.openings, opening)?.survey?.[group.key]?.[side]?.[end],
+        allowed: () => ({ bounds: { unit: 'mm', min: -100, max: 200 }, because: group.because }),
+        write: (project, opening, to) =>
+          withOpening(project, opening, one => ({
+            ...one,
+            survey: withGap(one.survey ?? {}, group.key, { side, end, to }),
+          })),
       }),
-      write: (project, opening, to) =>
-        withOpening(project, opening, one => ({
-          ...one,
-          survey: withJoint(one.survey ?? {}, side, end, to),
-        })),
-    }),
+    ),
   ),
 )
 
 /** A measured joint has both ends: stating one states the other alike where it was not measured. */
-const withJoint = (
+const withGap = (
   survey: Survey,
-  side: (typeof sides)[number],
-  end: 'narrowest' | 'widest',
-  to: Stated<number> | undefined,
+  key: GapGroup['key'],
+  {
+    side,
+    end,
+    to,
+  }: {
+    readonly side: (typeof sides)[number]
+    readonly end: 'narrowest' | 'widest'
+    readonly to: Stated<number> | undefined
+  },
 ): Survey => {
-  const { [side]: now, ...others } = survey.joints_mm ?? {}
-  if (to === undefined) return { ...survey, joints_mm: others }
-  return { ...survey, joints_mm: { ...others, [side]: { narrowest: to, widest: to, ...now, [end]: to } } }
+  const { [side]: now, ...others } = survey[key] ?? {}
+  if (to === undefined) return { ...survey, [key]: others }
+  return { ...survey, [key]: { ...others, [side]: { narrowest: to, widest: to, ...now, [end]: to } } }
 }
 
 /** How far the frame stands off the middle of its opening. */
@@ -144,4 +173,4 @@ const placeFields = [
   }),
 ]
 
-export const surveyFields: readonly Field<number>[] = [...placeFields, ...sizeFields, ...jointFields]
+export const surveyFields: readonly Field<number>[] = [...placeFields, ...sizeFields, ...gapFields]

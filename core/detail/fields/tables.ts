@@ -2,9 +2,12 @@ import type { Id } from '../../geometry'
 import { type AnySeal, kindOf } from '../../seals'
 import type { Stated } from '../../units'
 import { isSome } from '../../words'
+import type { Box } from '../box'
 import type { Fixing } from '../fixing'
 import type { Frame, Joint, Layer, Opening, Project, Wall } from '../model'
 import { entryAt } from '../find'
+import { listedPart, type PartLists, singlePart } from '../opening-parts'
+import type { Sill } from '../sill'
 
 type Change<T> = (it: T) => T
 type Table = 'walls' | 'frames' | 'joints' | 'openings'
@@ -48,13 +51,33 @@ export const withSeal = (project: Project, id: Id, change: Change<AnySeal>): Pro
   }))
 }
 
-export const withFixing = (project: Project, id: Id, change: Change<Fixing>): Project => {
-  const opening = Object.values(project.openings).find(it => it.fixings.some(fixing => fixing.id === id))
-  if (opening === undefined) return project
-  return withOpening(project, opening.id, it => ({
+/** The project with one part of a list of its opening changed; the same project where nothing has that name. */
+export const withListed = <K extends keyof PartLists>(
+  project: Project,
+  list: K,
+  id: Id,
+  change: Change<PartLists[K]>,
+): Project => {
+  const found = listedPart(project, list, id)
+  if (found === undefined) return project
+  return withOpening(project, found.opening.id, it => ({
     ...it,
-    fixings: it.fixings.map(fixing => (fixing.id === id ? change(fixing) : fixing)),
+    // The list of K holds parts of K: TypeScript does not follow the index through the generic.
+    [list]: (it[list] as readonly PartLists[K][]).map(one => (one.id === id ? change(one) : one)),
   }))
+}
+
+export const withFixing = (project: Project, id: Id, change: Change<Fixing>): Project =>
+  withListed(project, 'fixings', id, change)
+
+export const withBox = (project: Project, id: Id, change: Change<Box>): Project => {
+  const found = singlePart(project, 'box', id)
+  return found ? withOpening(project, found.opening.id, it => ({ ...it, box: change(found.part) })) : project
+}
+
+export const withSill = (project: Project, id: Id, change: Change<Sill>): Project => {
+  const found = singlePart(project, 'sill', id)
+  return found ? withOpening(project, found.opening.id, it => ({ ...it, sill: change(found.part) })) : project
 }
 
 /** A seal with one of its statements made or taken back; one that its kind cannot do without stays. */

@@ -1,10 +1,10 @@
 import type { Id } from '../../geometry'
-import { material } from '../../materials'
 import { practice } from '../../practice'
 import type { Problem } from '../../units'
 import { filled, type Words, words } from '../../words'
 import { sides } from '../../kinds'
 import { standingProblems } from '../allowed/stands'
+import { materialOf } from '../edits/materials'
 import { entryAt } from '../find'
 import type { Project } from '../model'
 import { profiles } from '../profiles/all'
@@ -29,11 +29,17 @@ const referenceProblems = (project: Project): readonly Problem[] => {
     practice(project.practice.id),
     missing('practice.id', words('practice', 'Regelwerk'), project.practice.id),
   )
-  Object.entries(project.walls).forEach(([id, wall]) =>
-    wall.layers.forEach((layer, i) =>
-      need(entryAt(project.materials, layer.material) ?? material(layer.material), missing(`walls.${id}.layers.${i}.material`, words('material', 'Baustoff'), layer.material)),
-    ),
-  ) // prettier-ignore
+  const madeOf = (material: Id | undefined, at: string) => {
+    if (material !== undefined)
+      need(materialOf(project, material), missing(at, words('material', 'Baustoff'), material))
+  }
+  Object.entries(project.walls).forEach(([id, { layers, reveal }]) => {
+    layers.forEach((layer, i) => {
+      madeOf(layer.material, `walls.${id}.layers.${i}.material`)
+      madeOf(layer.edge?.material, `walls.${id}.layers.${i}.edge.material`)
+    })
+    madeOf(reveal.board?.material, `walls.${id}.reveal.board.material`)
+  })
   Object.entries(project.frames).forEach(([id, frame]) =>
     need(profiles.find(it => it.id === frame.profile), missing(`frames.${id}.profile`, words('profile', 'Profil'), frame.profile)),
   ) // prettier-ignore
@@ -46,6 +52,11 @@ const referenceProblems = (project: Project): readonly Problem[] => {
       entryAt(project.frames, opening.frame),
       missing(`openings.${id}.frame`, words('frame', 'Rahmen'), opening.frame),
     )
+    const { sill, box } = opening
+    madeOf(sill?.material, `openings.${id}.sill.material`)
+    madeOf(sill?.board?.material, `openings.${id}.sill.board.material`)
+    madeOf(box?.material, `openings.${id}.box.material`)
+    madeOf(box?.lining?.material, `openings.${id}.box.lining.material`)
     sides.forEach(side =>
       opening.sides[side].forEach((zone, i) =>
         need(entryAt(project.joints, zone.joint), missing(`openings.${id}.sides.${side}.${i}.joint`, words('joint', 'Fuge'), zone.joint)),
@@ -87,10 +98,11 @@ const nameProblems = (project: Project): readonly Problem[] => {
   })
   Object.values(project.openings).forEach(opening => {
     name(opening.id, `openings.${opening.id}`)
-    for (const table of ['fixings', 'blocks', 'mullions', 'transoms'] as const) {
+    for (const table of ['fixings', 'blocks', 'mullions', 'transoms', 'photos'] as const) {
       opening[table]?.forEach(it => name(it.id, `openings.${opening.id}.${table}`))
     }
     if (opening.sill) name(opening.sill.id, `openings.${opening.id}.sill`)
+    if (opening.box) name(opening.box.id, `openings.${opening.id}.box`)
     sides.forEach(side =>
       opening.sides[side].forEach(it => name(it.id, `openings.${opening.id}.sides.${side}`)),
     )

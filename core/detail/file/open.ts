@@ -6,6 +6,7 @@ import { upgrades } from '../versions/all'
 import type { Plain } from '../versions/upgrade'
 import { overCaps } from './caps'
 import { consistencyProblems } from './consistent'
+import { withSoundPhotos } from './photos'
 import { digestOf } from './save'
 import { projectSchema } from './schema'
 
@@ -37,11 +38,12 @@ export const openProject = (text: string): Result<Opened> => {
   if (!found.success) return refusedBy(found.error)
   const wrong = consistencyProblems(found.data)
   if (isSome(wrong)) return refused(...wrong)
-  const notes: Words[] = []
+  const sound = withSoundPhotos(found.data)
+  const notes: Words[] = [...sound.notes]
   if (newer) notes.push(words('A newer program wrote this file: it opens for reading only.', 'Ein neueres Programm hat diese Datei geschrieben: sie öffnet nur zum Lesen.')) // prettier-ignore
   else if (tag.value.version < formatVersion) notes.push(words('An older program wrote this file: saving brings it up to date.', 'Ein älteres Programm hat diese Datei geschrieben: Speichern bringt sie auf den Stand.')) // prettier-ignore
   else if (digest !== digestOf(found.data)) notes.push(words('This file was changed outside this program.', 'Diese Datei wurde außerhalb dieses Programms geändert.')) // prettier-ignore
-  return ok({ project: found.data, readOnly: newer, notes })
+  return ok({ project: sound.project, readOnly: newer, notes })
 }
 
 /** A file of an older version, brought up to this one step by step. */

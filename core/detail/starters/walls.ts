@@ -41,7 +41,7 @@ export const outerRebatedBrick: WallPlan = {
   ],
   cover_mm: 15,
   lining_mm: 15,
-  rebate: { at: 'outer-rebate', depth_mm: 115, lap_mm: 30 },
+  rebate: { at: 'outer-rebate', depth_mm: 115, lap_mm: 20 },
   position_mm: 160,
 }
 

@@ -7,6 +7,7 @@ import {
   type Edit,
   fieldOf,
   knownChoice,
+  partIds,
   type Project,
   samples,
 } from '../../../core/detail'
@@ -19,29 +20,36 @@ const after = (project: Project, edit: Edit): Project => {
   return found.value
 }
 
-/** The first sample that has a sill and fixings, with every kind of seal in each of its planes. */
+/** The first sample with one more block, and with every kind of seal in each of its planes. */
 const project = ((): Project => {
-  const found = samples.find(({ project }) =>
-    Object.values(project.openings).some(it => it.sill && it.fixings.length > 0),
+  const found = samples[0]?.project
+  if (found === undefined) throw new Error('there are no samples')
+  const [opening = ''] = Object.keys(found.openings)
+  const [joint = ''] = Object.keys(found.joints)
+  const edits: readonly Edit[] = [
+    { kind: 'add', into: opening, part: 'block' },
+    ...sealKinds.flatMap(kind => kind.planes.map((plane): Edit => ({ kind: 'fill', joint, plane, seal: kind.kind }))),
+  ]
+  return edits.reduce(after, found)
+})() // prettier-ignore
+
+/** The same under a box. */
+const boxed = after(project, { kind: 'add', into: Object.keys(project.openings)[0] ?? '', part: 'box' })
+
+/** The same behind a nib, whose gap a seal may close. */
+const behindNib = after(project, {
+  kind: 'state',
+  at: { field: 'reveal.form', part: Object.keys(project.walls)[0] ?? '' },
+  to: specified('inner-rebate'),
+})
+
+const placesIn = (project: Project, only = '') =>
+  partIds(project).flatMap(part =>
+    choicesOf(project, part)
+      .filter(it => it.id.startsWith(only))
+      .map(choice => [choice.id, part, choice, project] as const),
   )
-  if (found === undefined) throw new Error('no sample has a sill and fixings')
-  const joint = Object.keys(found.project.joints)[0] ?? ''
-  return sealKinds
-    .flatMap(kind => kind.planes.map(plane => ({ kind: 'fill', joint, plane, seal: kind.kind }) as const))
-    .reduce(after, found.project)
-})()
-
-const parts = [
-  ...Object.keys(project.joints),
-  ...Object.keys(project.openings),
-  ...Object.values(project.walls).flatMap(it => it.layers.map(layer => layer.id)),
-  ...Object.values(project.openings).flatMap(it => [...it.fixings.map(one => one.id), ...(it.sill ? [it.sill.id] : [])]),
-  ...Object.values(project.joints).flatMap(it => it.seals.map(seal => seal.id)),
-] // prettier-ignore
-
-const places = parts.flatMap(part =>
-  choicesOf(project, part).map(choice => [choice.id, part, choice] as const),
-)
+const places = [...placesIn(project), ...placesIn(boxed, 'box.'), ...placesIn(behindNib, 'seal.gap')]
 
 test('every choice has a name of its own, and a part that has it', () => {
   const ids = choices.map(it => it.id)
@@ -50,7 +58,7 @@ test('every choice has a name of its own, and a part that has it', () => {
   expect(ids.filter(id => !places.some(([choice]) => choice === id))).toEqual([])
 })
 
-describe.each(places)('%s of %s', (id, part, choice) => {
+describe.each(places)('%s of %s', (id, part, choice, project) => {
   const words = choice.allowed(project, part).choices
   const state = (to: string | number | undefined): Edit => ({
     kind: 'state',

@@ -1,0 +1,79 @@
+import type { Id } from '../../geometry'
+import type { Side } from '../../kinds'
+import { assumed } from '../../units'
+import type { Box } from '../box'
+import type { AddedPart } from '../edit'
+import { frameOf, profileOf } from '../find'
+import type { Block, Fixing, Mullion } from '../fixing'
+import type { Opening, Project } from '../model'
+import { roomBefore_mm, roomBehind_mm } from '../allowed/room'
+import type { Sill } from '../sill'
+
+type At = { readonly id: Id; readonly side: Side; readonly at_mm: number }
+
+/** What an opening becomes by a fresh part, all of it assumed: usual sizes, common practice, to be put right at once. */
+export const freshPart =
+  (project: Project, opening: Opening, part: AddedPart, at: At): ((it: Opening) => Partial<Opening>) =>
+  it => {
+    switch (part) {
+      case 'fixing':
+        return { fixings: [...it.fixings, freshFixing(project, opening, at)] }
+      case 'block':
+        return { blocks: [...it.blocks, freshBlock(at)] }
+      case 'mullion':
+        return { mullions: [...it.mullions, freshMember(at)] }
+      case 'transom':
+        return { transoms: [...(it.transoms ?? []), freshMember(at)] }
+      case 'sill':
+        return { sill: freshSill(at.id) }
+      case 'box':
+        return { box: freshBox(project, opening, at.id) }
+    }
+  }
+
+const freshFixing = (project: Project, opening: Opening, { id }: At): Fixing => ({
+  id,
+  kind: 'frame-screw',
+  diameter_mm: assumed(7.5),
+  embedment_mm: assumed(60),
+  axis_mm: assumed(Math.round(profileOf(frameOf(project, opening.id)).depth_mm / 2)),
+  corner_mm: assumed(140),
+})
+
+const freshBlock = ({ id, side, at_mm }: At): Block => ({
+  id,
+  kind: side === 'sill' ? 'support' : 'distance',
+  side,
+  at_mm: assumed(at_mm),
+  length_mm: assumed(100),
+})
+
+const freshMember = ({ id, at_mm }: At): Mullion => ({ id, at_mm: assumed(at_mm), face_mm: assumed(70) })
+
+const freshSill = (id: Id): Sill => ({
+  id,
+  material: 'aluminium',
+  thickness_mm: assumed(2),
+  slope_deg: assumed(5),
+  overhang_mm: assumed(40),
+  upstand_mm: assumed(25),
+  endDam_mm: assumed(20),
+  endGap_mm: assumed(5),
+})
+
+/** A box of usual size, as far as the wall has room for it. */
+const freshBox = (project: Project, opening: Opening, id: Id): Box => {
+  const { depth_mm } = profileOf(frameOf(project, opening.id))
+  const before_mm = opening.position_mm.value - roomBefore_mm(project, opening)
+  const behind_mm = roomBehind_mm(project, opening) - opening.position_mm.value
+  const forward_mm = Math.max(0, Math.min(45, before_mm))
+  return {
+    id,
+    height_mm: assumed(240),
+    depth_mm: assumed(Math.max(depth_mm + forward_mm, Math.min(240, forward_mm + behind_mm))),
+    forward_mm: assumed(forward_mm),
+    material: 'pvc-u',
+    shell_mm: assumed(8),
+    lining: { material: 'eps', thickness_mm: assumed(30) },
+  }
+}
