@@ -1,2 +1,14 @@
-export { bridgeName, channels } from './bridge'
-export type { Bridge, HostFile, HostNews, Written } from './bridge'
+export { bridgeName, channels, menuCommands } from './bridge'
+export type {
+  About,
+  Bridge,
+  HostFile,
+  HostNews,
+  Kept,
+  KeptCopy,
+  MenuCommand,
+  Paper,
+  Read,
+  RecentFile,
+  Written,
+} from './bridge'

@@ -1,60 +1,111 @@
-import type { HostFile, Written } from '../bridge'
-import { extension } from '../../core/detail'
-import { filled, same, words } from '../../core/words'
+import { copiesIn, extension, keepCopy, letGoOf } from '../../core/detail'
+import type { Read, Written } from '../bridge'
+import { droppedOne } from './dropped'
+import {
+  bytesOf,
+  calledOff,
+  type FileHandle,
+  isReadable,
+  mediaTypeOf,
+  opening,
+  type Pickers,
+  readHandle,
+  whyFailed,
+  writeHandle,
+  writing,
+} from './handles'
 import type { Host } from './host'
+import { newPlaces } from './places'
+import { shelfIn } from './shelf'
+import { storeOf } from './store'
 
-/** The parts of a browser's file access that are used. Not every browser has them, and the DOM library does not know them all. */
-type Pickers = {
-  readonly showOpenFilePicker?: (options: object) => Promise<readonly FileSystemFileHandle[]>
-  readonly showSaveFilePicker?: (options: object) => Promise<FileSystemFileHandle>
-}
+/** Where copies lie in the browser's store. */
+const copyFolder = 'copies'
 
 /** The host of a plain browser: file pickers where there are any, else a file input and a download. */
 export const browserHost = (page: Window): Host => {
   // The browser's own object, seen as the calls that may be missing.
   const pickers = page as unknown as Pickers
-  const places = new Map<string, FileSystemFileHandle>()
-
-  const keep = (handle: FileSystemFileHandle): string => {
-    const token = `place-${places.size + 1}`
-    places.set(token, handle)
-    return token
-  }
+  const store = storeOf(page)
+  const shelf = shelfIn(store)
+  const places = newPlaces(store, () => crypto.randomUUID())
 
   const saveAs = async (name: string, kind: string, bytes: Uint8Array): Promise<Written> => {
     if (pickers.showSaveFilePicker === undefined) return download(page, name, bytes)
-    try {
-      const handle = await pickers.showSaveFilePicker({ suggestedName: name, types: [acceptOf(kind)] })
-      return await write(handle, keep(handle), bytes)
-    } catch (error) {
-      return calledOff(error) ? { kind: 'cancelled' } : { kind: 'failed', why: same(String(error)) }
-    }
+    const pick = pickers.showSaveFilePicker
+    return trying(async () => {
+      const handle = await pick({ suggestedName: name, types: [writing(kind)] })
+      return writeHandle(handle, await places.keep(handle), bytes)
+    })
   }
 
   return {
     kind: 'browser',
-    open: async () => {
-      if (pickers.showOpenFilePicker === undefined) return chosenByInput(page)
-      try {
-        const [handle] = await pickers.showOpenFilePicker({ types: [acceptOf(extension)] })
-        if (handle === undefined) return undefined
-        const file = await handle.getFile()
-        return { name: file.name, bytes: await bytesOf(file), token: keep(handle) }
-      } catch (error) {
-        if (calledOff(error)) return undefined
-        throw error
-      }
-    },
-    save: async (token, name, bytes) => {
-      const handle = places.get(token)
-      if (handle === undefined) return saveAs(name, extensionOf(name), bytes)
-      try {
-        return await write(handle, token, bytes)
-      } catch (error) {
-        return { kind: 'failed', why: same(String(error)) }
-      }
-    },
+    open: () =>
+      trying(async () => {
+        if (pickers.showOpenFilePicker === undefined) return chosenByInput(page)
+        const [handle] = await pickers.showOpenFilePicker({ types: [opening] })
+        return handle === undefined ? { kind: 'cancelled' } : readHandle(handle, await places.keep(handle))
+      }),
+    openRecent: token =>
+      trying(async () => {
+        const handle = await places.of(token)
+        if (handle === undefined) throw new DOMException('', 'NotFoundError')
+        return readHandle(handle, token)
+      }),
+    dropped: what =>
+      trying(async () => {
+        const one = droppedOne(what)
+        if (one.kind !== 'file') return one
+        const handle = await handleOf(one.item)
+        return handle === undefined
+          ? { kind: 'read', file: { name: one.file.name, bytes: await bytesOf(one.file), token: '' } }
+          : readHandle(handle, await places.keep(handle))
+      }),
+    save: (token, name, bytes) =>
+      trying(async () => {
+        const handle = await places.of(token)
+        return handle === undefined
+          ? saveAs(name, extensionOf(name), bytes)
+          : writeHandle(handle, token, bytes)
+      }),
     saveAs,
+    peek: async token => {
+      const handle = await places.of(token)
+      return handle !== undefined && (await isReadable(handle))
+        ? handle.getFile().then(bytesOf, () => undefined)
+        : undefined
+    },
+    recents: places.recents,
+    remember: places.remember,
+    forget: places.forget,
+    forgetAll: places.forgetAll,
+    keepCopy: async ({ token, ...copy }) => {
+      const done = await keepCopy(shelf, copyFolder, { ...copy, ...(token === '' ? {} : { place: token }) })
+      return done.ok ? { kind: 'kept' } : { kind: 'failed', why: done.problems[0].say }
+    },
+    copies: async () => {
+      const held = await heldIn(page)
+      // A browser without a store has kept nothing.
+      const found = await copiesIn(shelf, copyFolder, new Date()).catch(() => [])
+      return found
+        .filter(it => !held.has(lockOf(it.document)))
+        .map(({ place = '', ...copy }) => ({ ...copy, token: place }))
+    },
+    letGo: document => letGoOf(shelf, copyFolder, document).catch(() => undefined),
+    hold: document => {
+      let end: () => void = () => undefined
+      const over = new Promise<void>(ended => (end = ended))
+      void locksOf(page)?.request(lockOf(document), () => over)
+      return end
+    },
+    print: () => {
+      page.print()
+      return Promise.resolve()
+    },
+    about: () => Promise.resolve(undefined),
+    restart: () => undefined,
+    setLanguage: () => undefined,
     setUnsaved: unsaved => {
       page.onbeforeunload = unsaved
         ? event => {
@@ -68,61 +119,57 @@ export const browserHost = (page: Window): Host => {
   }
 }
 
+/** What the user calls off is no failure; every other fault is said. */
+const trying = <T extends Read | Written>(
+  what: () => Promise<T>,
+): Promise<
+  T | { readonly kind: 'cancelled' } | { readonly kind: 'failed'; readonly why: ReturnType<typeof whyFailed> }
+> =>
+  what().catch((error: unknown) =>
+    calledOff(error) ? { kind: 'cancelled' } : { kind: 'failed', why: whyFailed(error) },
+  )
+
+/** The name of the lock by which a window says that it works on a document: another offers no copies of it. */
+const lockOf = (document: string): string => `jambwright-${document}`
+
+/** Not every browser has locks, and none has them where a page does not come from this machine or by a secure way. */
+const locksOf = (page: Window): LockManager | undefined => page.navigator.locks as LockManager | undefined
+
+const heldIn = async (page: Window): Promise<ReadonlySet<string>> =>
+  new Set((await locksOf(page)?.query())?.held?.flatMap(it => it.name ?? []))
+
+/** A dropped file as one that can be written again, where the browser gives it. Must be asked while the event is handled. */
+const handleOf = async (item: DataTransferItem): Promise<FileHandle | undefined> => {
+  // Not every browser has this call.
+  const { getAsFileSystemHandle } = item as { getAsFileSystemHandle?: () => Promise<FileSystemHandle | null> }
+  const handle = await getAsFileSystemHandle?.call(item).catch(() => null)
+  return handle instanceof FileSystemFileHandle ? handle : undefined
+}
+
 const extensionOf = (name: string): string => name.slice(name.lastIndexOf('.') + 1)
-
-const mediaTypes: Readonly<Record<string, string>> = {
-  svg: 'image/svg+xml',
-  pdf: 'application/pdf',
-  dxf: 'image/vnd.dxf',
-}
-
-const acceptOf = (kind: string) => ({
-  accept: { [mediaTypes[kind] ?? 'application/octet-stream']: [`.${kind}`] },
-})
-
-const calledOff = (error: unknown): boolean => error instanceof DOMException && error.name === 'AbortError'
-
-const bytesOf = async (file: Blob): Promise<Uint8Array> => new Uint8Array(await file.arrayBuffer())
-
-/** Writes and reads back: what is called written was seen on the disk. */
-const write = async (handle: FileSystemFileHandle, token: string, bytes: Uint8Array): Promise<Written> => {
-  const stream = await handle.createWritable()
-  await stream.write(new Uint8Array(bytes))
-  await stream.close()
-  const back = await bytesOf(await handle.getFile())
-  if (back.length !== bytes.length || back.some((byte, i) => byte !== bytes[i]))
-    return {
-      kind: 'failed',
-      why: filled(
-        words('{0}: read back {1} of {2} bytes', '{0}: {1} von {2} Byte zurückgelesen'),
-        handle.name,
-        `${back.length}`,
-        `${bytes.length}`,
-      ),
-    }
-  return { kind: 'written', name: handle.name, token }
-}
 
 const download = (page: Window, name: string, bytes: Uint8Array): Written => {
   const link = page.document.createElement('a')
-  const type = mediaTypes[extensionOf(name)] ?? 'application/octet-stream'
-  link.href = URL.createObjectURL(new Blob([new Uint8Array(bytes)], { type }))
+  link.href = URL.createObjectURL(new Blob([new Uint8Array(bytes)], { type: mediaTypeOf(extensionOf(name)) }))
   link.download = name
   link.click()
   URL.revokeObjectURL(link.href)
   return { kind: 'written', name, token: '' }
 }
 
-const chosenByInput = (page: Window): Promise<HostFile | undefined> =>
+const chosenByInput = (page: Window): Promise<Read> =>
   new Promise(answer => {
     const input = page.document.createElement('input')
     input.type = 'file'
-    input.accept = `.${extension}`
-    input.addEventListener('cancel', () => answer(undefined))
+    input.accept = `.${extension},.pdf,.svg`
+    input.addEventListener('cancel', () => answer({ kind: 'cancelled' }))
     input.addEventListener('change', () => {
       const file = input.files?.[0]
-      if (file === undefined) answer(undefined)
-      else void bytesOf(file).then(bytes => answer({ name: file.name, bytes, token: '' }))
+      if (file === undefined) answer({ kind: 'cancelled' })
+      else
+        void bytesOf(file).then(bytes =>
+          answer({ kind: 'read', file: { name: file.name, bytes, token: '' } }),
+        )
     })
     input.click()
   })

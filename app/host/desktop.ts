@@ -1,13 +1,16 @@
 import type { Bridge } from '../bridge'
+import { droppedOne } from './dropped'
 import type { Host } from './host'
 
-/** The host of the desktop program: everything goes over the bridge. */
+/** The host of the desktop program: everything goes over the bridge. One program has one window: nobody else holds work. */
 export const desktopHost = (bridge: Bridge): Host => ({
+  ...bridge,
   kind: 'desktop',
-  open: bridge.open,
-  save: bridge.save,
-  saveAs: bridge.saveAs,
-  setUnsaved: bridge.setUnsaved,
+  dropped: what => {
+    const one = droppedOne(what)
+    return one.kind === 'file' ? bridge.dropped(one.file) : Promise.resolve(one)
+  },
+  hold: () => () => undefined,
   beforeClose: mayClose => {
     bridge.onCloseAsked(() => {
       void mayClose().then(bridge.answerClose)

@@ -1,3 +1,3 @@
-export type { HostFile, HostNews, Written } from '../bridge'
+export type { About, HostFile, HostNews, KeptCopy, Paper, Read, RecentFile, Written } from '../bridge'
 export { hostOf } from './host-of'
 export type { Host } from './host'

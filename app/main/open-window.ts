@@ -1,15 +1,15 @@
 import { BrowserWindow } from 'electron'
 import { join } from 'node:path'
 import { channels } from '../bridge'
+import { least, type Opening, writtenBounds } from './bounds'
 import { pageAddress } from './scheme'
 
 /** The window with everything closed that a page does not need. */
-export const windowOptions = (preload: string) =>
+export const windowOptions = (preload: string, { maximised: _, ...bounds }: Opening) =>
   ({
-    width: 1440,
-    height: 900,
-    minWidth: 1024,
-    minHeight: 640,
+    ...bounds,
+    minWidth: least.width,
+    minHeight: least.height,
     show: false,
     title: 'Jambwright',
     autoHideMenuBar: true,
@@ -35,21 +35,39 @@ export type Closing = {
   readonly answered: (may: boolean) => void
 }
 
+/** What a window needs from the program: where it opens, and who remembers where it was. */
+export type Housing = { readonly opening: Opening; readonly remember: (bounds: string) => void }
+
+/** A page that dies more often than this is not loaded again by itself. *Ours.* */
+const between_ms = 10_000
+
 /**
  * Opens the window. With unsaved work it does not close before the page, which can save, has answered;
- * a page that died cannot hold its window open.
+ * a page that died cannot hold its window open. It is loaded again, and offers what was kept of its work.
  */
 export const openWindow = (
   outFolder: string,
+  { opening, remember }: Housing,
 ): { readonly window: BrowserWindow; readonly closing: Closing } => {
-  const window = new BrowserWindow(windowOptions(join(outFolder, 'preload', 'index.cjs')))
+  const window = new BrowserWindow(windowOptions(join(outFolder, 'preload', 'index.cjs'), opening))
   let unsaved = false
   let mayClose = false
-  window.once('ready-to-show', () => window.show())
+  let diedAt_ms = -Infinity
+  window.once('ready-to-show', () => {
+    if (opening.maximised) window.maximize()
+    window.show()
+  })
   window.on('close', event => {
+    remember(writtenBounds(window.getNormalBounds(), window.isMaximized()))
     if (!unsaved || mayClose || window.webContents.isCrashed()) return
     event.preventDefault()
     window.webContents.send(channels.closeAsked)
+  })
+  window.webContents.on('render-process-gone', (_event, { reason }) => {
+    unsaved = false
+    const now_ms = performance.now()
+    if (reason !== 'clean-exit' && now_ms - diedAt_ms > between_ms) void window.loadURL(pageAddress)
+    diedAt_ms = now_ms
   })
   void window.loadURL(pageAddress)
   return {
