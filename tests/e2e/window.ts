@@ -13,14 +13,16 @@ const flags = [
   '--disable-sync',
 ]
 
-/** How a page is opened: size, theme, language, which of the samples. */
+/** How a page is opened: size, theme, language, at the start or with which of the samples. */
 export type Opened = {
   readonly width?: number
   readonly height?: number
   readonly theme?: 'light' | 'dark'
   readonly language?: 'en' | 'de'
-  /** number of a sample in the menu; the first is open from the start */
+  /** number of a sample in the menu; the first is what the address opens */
   readonly sample?: number
+  /** nothing is opened: the page shows where work begins */
+  readonly atStart?: true
   /** runs in the page before its own scripts */
   readonly before?: string
   readonly ready?: (page: Page) => Promise<void>
@@ -80,8 +82,11 @@ export const withWindow = () => {
       ${of.before ?? ''}
     `)
     await of.ready?.(page)
-    await page.goto(address)
-    await page.locator('[data-grip]').first().waitFor()
+    await page.goto(of.atStart ? address : `${address}#right-jamb`)
+    await page
+      .locator(of.atStart ? '.walls button' : '[data-grip]')
+      .first()
+      .waitFor()
     if (sample > 0) await openSample(page, sample)
     return { page, faults, strangers, refusals: () => page.evaluate('window.refusals') }
   }
@@ -89,7 +94,7 @@ export const withWindow = () => {
 
 /** Opens a sample by its number in the menu of the file. */
 export const openSample = async (page: Page, sample: number): Promise<void> => {
-  const samples = 3
+  const samples = 5
   await page.click('.file')
   await page
     .getByRole('menuitem')

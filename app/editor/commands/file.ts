@@ -3,6 +3,7 @@ import { type Command, chord } from './command'
 
 /** What is done with the whole file. */
 export const fileCommands = [
+  { id: 'new', name: words('New joint', 'Neue Fuge'), chords: [chord('n', { main: true })] },
   { id: 'open', name: words('Open a file', 'Datei öffnen'), chords: [chord('o', { main: true })] },
   { id: 'save', name: words('Save', 'Speichern'), chords: [chord('s', { main: true })] },
   {
@@ -15,4 +16,5 @@ export const fileCommands = [
     name: words('Export the drawing', 'Zeichnung ausgeben'),
     chords: [chord('e', { main: true })],
   },
+  { id: 'print', name: words('Print the sheet', 'Blatt drucken'), chords: [chord('p', { main: true })] },
 ] as const satisfies readonly Command[]

@@ -3,6 +3,18 @@ import { type Command, chord } from './command'
 
 /** What changes only what is seen, and where the keys go. */
 export const viewCommands = [
+  { id: 'show-joint', name: words('Show the joint', 'Fuge zeigen'), chords: [chord('1', { main: true })] },
+  { id: 'show-sheet', name: words('Show the sheet', 'Blatt zeigen'), chords: [chord('2', { main: true })] },
+  {
+    id: 'show-work',
+    name: words('Show the work', 'Ausführung zeigen'),
+    chords: [chord('3', { main: true })],
+  },
+  {
+    id: 'show-teach',
+    name: words('Show the teaching', 'Schulung zeigen'),
+    chords: [chord('4', { main: true })],
+  },
   {
     id: 'find-command',
     name: words('Find a command', 'Befehl suchen'),
@@ -83,6 +95,12 @@ export const viewCommands = [
   {
     id: 'edit-practice',
     name: words('Edit the practice of this project', 'Regelwerk dieses Projekts bearbeiten'),
+    chords: [],
+  },
+  { id: 'settings', name: words('Settings', 'Einstellungen'), chords: [chord(',', { main: true })] },
+  {
+    id: 'about',
+    name: words('About Jambwright and its keys', 'Über Jambwright und seine Tasten'),
     chords: [],
   },
   { id: 'switch-theme', name: words('Light or dark', 'Hell oder dunkel'), chords: [] },

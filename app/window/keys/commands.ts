@@ -3,6 +3,7 @@ import type { Side } from '../../../core/kinds'
 import { paper_px_mm, zoomedAt, type Camera } from '../board/camera'
 import type { Desk } from '../state/desk'
 import { editRunners } from './edit-commands'
+import { fileRunners } from './file-commands'
 import { isMac } from './machine'
 
 /** The sides in the order in which one goes round an opening. */
@@ -10,7 +11,7 @@ const round: readonly Side[] = ['head', 'right', 'sill', 'left']
 
 /** What each command does in this window: a command that is forgotten does not compile. */
 export const runners = (desk: Desk, camera: () => Camera): Readonly<Record<CommandId, () => void>> => {
-  const { board, readings, settings, file, look, notes } = desk
+  const { board, readings, settings, look, notes } = desk
   const act = (action: Parameters<typeof board.act>[0]): void => {
     for (const problem of board.act(action)) notes.tell({ kind: 'advice', say: problem.say })
   }
@@ -33,13 +34,7 @@ export const runners = (desk: Desk, camera: () => Camera): Readonly<Record<Comma
     })
   }
   return {
-    open: () => void file.open(),
-    save: () => void file.save(),
-    'save-as': () => void file.saveAs(),
-    'export-drawing': () => {
-      look.view = 'sheet'
-      requestAnimationFrame(() => document.querySelector<HTMLElement>('.act .btn')?.focus())
-    },
+    ...fileRunners(desk),
     ...editRunners(desk),
     'find-command': () => (look.finding = true),
     'next-area': () => goToArea(1),
@@ -54,9 +49,12 @@ export const runners = (desk: Desk, camera: () => Camera): Readonly<Record<Comma
     'true-size': () => act({ kind: 'look', view: { at: camera().at, zoom: paper_px_mm } }),
     'switch-theme': () => (settings.theme = settings.isDark ? 'light' : 'dark'),
     'switch-language': () => (settings.language = settings.language === 'en' ? 'de' : 'en'),
+    settings: () => (look.settings = true),
+    about: () => (look.about = true),
     why: () => {
       const row = document.activeElement?.closest('.vr')?.querySelector<HTMLElement>('.top')
-      if (row?.ariaExpanded === 'false') row.click()
+      if (row === undefined || row === null) look.about = true
+      else if (row.ariaExpanded === 'false') row.click()
     },
   }
 }
@@ -79,12 +77,16 @@ const goToArea = (by: 1 | -1): void => {
   if (next) stopIn(next)?.focus()
 }
 
+/** Whether a text is being typed that is not taken yet: it keeps its own undo. */
+export const isTypingText = (at: Element | null): boolean =>
+  at instanceof HTMLInputElement && at.type === 'text' && at.dataset['typing'] === 'yes'
+
 /** The command that a key stands for where it was pressed. Text that is not taken yet keeps its own undo. */
 export const commandOf = (event: KeyboardEvent): CommandId | undefined => {
   const target = event.target instanceof HTMLElement ? event.target : undefined
   const isText = target instanceof HTMLInputElement && target.type === 'text'
   const id = commandFor(commands, event, { isMac, isTyping: isText })
-  const isTyping = isText && target.dataset['typing'] === 'yes'
+  const isTyping = isTypingText(target ?? null)
   // The browser itself turns the keys for pasting into the event that brings the text along.
   if (id === 'paste') return undefined
   return isTyping && (id === 'undo' || id === 'redo') ? undefined : id

@@ -2,9 +2,10 @@ import { materialOf, type Project } from '../../../core/detail'
 import { drawHatch, hatchOf } from '../../../core/drawing'
 import type { Id, Point } from '../../../core/geometry'
 import { onDark } from '../board/dark'
+import { type HatchPaths, hatchPaths } from './hatch-paths'
 
 /** A swatch as SVG paths in pixels of 18 × 13. */
-export type SwatchLook = { readonly tint: string; readonly lines: string; readonly dots: string }
+export type SwatchLook = HatchPaths & { readonly tint: string }
 
 /** The hatch is drawn on a piece of paper of this size, then shrunk: at its own pitch too little of it would show. */
 const [width_mm, height_mm] = [9, 6.5]
@@ -30,33 +31,14 @@ const outline: readonly Point[] = [
 
 const drawn = (key: string, isDark: boolean): SwatchLook => {
   const hatch = hatchOf(key)
-  const { lines, rings, dots, solid } = drawHatch(
+  const hatched = drawHatch(
     { outline, holes: [] },
     { key, origin: [0, 0], turn_deg: 0, size: [width_mm, height_mm] },
     1,
   )
-  const tint = solid ?? hatch.tint
+  const tint = hatched.solid ?? hatch.tint
   return {
     tint: isDark ? onDark(tint) : tint,
-    lines: lines.map(polyline).join('') + circles(rings),
-    dots: circles(dots),
+    ...hatchPaths(hatched, { high_mm: height_mm, unit_mm: px_mm }),
   }
-}
-
-const px = (mm: number): string => (mm * px_mm).toFixed(1)
-
-const polyline = (flat: readonly number[]): string => {
-  let path = ''
-  for (let at = 0; at + 1 < flat.length; at += 2)
-    path += `${at === 0 ? 'M' : 'L'}${px(flat[at] ?? 0)} ${px(height_mm - (flat[at + 1] ?? 0))}`
-  return path
-}
-
-const circles = (flat: readonly number[]): string => {
-  let path = ''
-  for (let at = 0; at + 2 < flat.length; at += 3) {
-    const [x, y, r] = [flat[at] ?? 0, flat[at + 1] ?? 0, px(flat[at + 2] ?? 0)]
-    path += `M${px(x - (flat[at + 2] ?? 0))} ${px(height_mm - y)}a${r} ${r} 0 1 0 ${px(2 * (flat[at + 2] ?? 0))} 0a${r} ${r} 0 1 0 ${px(-2 * (flat[at + 2] ?? 0))} 0`
-  }
-  return path
 }

@@ -1,6 +1,8 @@
 import { getContext, setContext } from 'svelte'
 import type { Words } from '../../../core/words'
+import type { Host } from '../../host'
 import type { Board } from './board.svelte'
+import type { Copies } from './copies.svelte'
 import type { Editing } from './editing.svelte'
 import type { File } from './file.svelte'
 import type { Notes } from './notes.svelte'
@@ -9,10 +11,12 @@ import type { Settings } from './settings.svelte'
 
 /** What every panel of the window may reach. Each member has one subject; none knows the others' business. */
 export type Desk = {
+  readonly host: Host
   readonly board: Board
   readonly readings: Readings
   readonly settings: Settings
   readonly file: File
+  readonly copies: Copies
   readonly notes: Notes
   readonly look: Look
   readonly editing: Editing
@@ -22,12 +26,15 @@ export type Desk = {
 
 /** What is looked at beyond the session: which view, which verdict is open. */
 export type Look = {
-  view: 'joint' | 'sheet'
+  view: 'start' | 'joint' | 'sheet' | 'work' | 'teach'
   /** key of the open verdict; empty: none */
   openVerdict: string
   /** in the narrow arrangement, which panel is in front */
   tab: 'all-round' | 'parts' | 'fields' | 'verdicts'
   finding: boolean
+  /** which of the head's own surfaces is open */
+  settings: boolean
+  about: boolean
 }
 
 const key = Symbol('desk')

@@ -1,3 +1,4 @@
+import { practices } from '../../../core/practice'
 import type { Language } from '../../../core/words'
 
 export const themes = ['system', 'light', 'dark'] as const
@@ -12,7 +13,15 @@ export type Liking = {
   snap: boolean
   sizes: boolean
   numbers: boolean
+  /** widths of the columns in rem; nothing: as usual at this size of the window */
+  left?: number | undefined
+  right?: number | undefined
+  /** the practice that a new joint begins with */
+  practice: string
 }
+
+/** How far the columns can be drawn, in rem: 208 to 400 px and 320 to 480 px at usual text. */
+export const columns = { left: { min: 13, max: 25 }, right: { min: 20, max: 30 } } as const
 
 export type Settings = Liking & {
   /** the colours in use: the theme, or what the system asks for */
@@ -71,6 +80,24 @@ export const newSettings = (page: Window): Settings => {
     set numbers(to) {
       liking.numbers = to
     },
+    get left() {
+      return liking.left
+    },
+    set left(to) {
+      liking.left = to
+    },
+    get right() {
+      return liking.right
+    },
+    set right(to) {
+      liking.right = to
+    },
+    get practice() {
+      return liking.practice
+    },
+    set practice(to) {
+      liking.practice = to
+    },
     get isDark() {
       return isDark
     },
@@ -84,6 +111,7 @@ const usual = (page: Window): Liking => ({
   snap: true,
   sizes: true,
   numbers: false,
+  practice: practices[0]?.id ?? '',
 })
 
 const remembered = (page: Window): Partial<Liking> => {
@@ -107,5 +135,11 @@ const sound = (found: object): Partial<Liking> => {
     ...(typeof it.snap === 'boolean' && { snap: it.snap }),
     ...(typeof it.sizes === 'boolean' && { sizes: it.sizes }),
     ...(typeof it.numbers === 'boolean' && { numbers: it.numbers }),
+    ...(isWithin(it.left, columns.left) && { left: it.left }),
+    ...(isWithin(it.right, columns.right) && { right: it.right }),
+    ...(practices.some(known => known.id === it.practice) && { practice: String(it.practice) }),
   }
 }
+
+const isWithin = (it: unknown, { min, max }: { readonly min: number; readonly max: number }): it is number =>
+  typeof it === 'number' && min <= it && it <= max
