@@ -70,7 +70,8 @@ describe('at 1280 × 720', () => {
     const [all, seen] = await page.evaluate<[number, number]>(
       `[document.querySelector('.parts').scrollHeight, document.querySelector('.parts').clientHeight]`,
     )
-    expect(await page.getByRole('option').count()).toBe(11)
+    // Eleven parts and the joint itself.
+    expect(await page.getByRole('option').count()).toBe(12)
     expect(all).toBeLessThanOrEqual(seen)
   })
 })

@@ -1,26 +1,51 @@
 import {
   choicesOf,
   type FieldAt,
+  fieldOf,
   fieldsOf,
+  frameOf,
   openingOf,
   type Project,
   type ZonePlace,
-  frameOf,
 } from '../../../core/detail'
 import type { Id } from '../../../core/geometry'
+import type { Finding } from '../../../core/rules'
+import type { Words } from '../../../core/words'
 import type { Grip } from '../../editor'
+import { say as words } from '../window-words'
 
-/** What stands in the fields of a part: single values, and whether the joint belongs with them. */
+/** Values that belong together, under one heading that can be folded away. The first group has none: it always stands open. */
+export type FieldGroup = { readonly id: GroupId; readonly rows: readonly FieldRow[] }
+export type FieldRow = { readonly kind: 'number' | 'choice'; readonly at: FieldAt }
+
+/** The groups in the order in which they are used: what is decided here first, what the product says last. */
+const groupIds = ['main', 'sizes', 'survey', 'asked', 'frame', 'declared', 'duties', 'air', 'more'] as const
+export type GroupId = (typeof groupIds)[number]
+
+export const groupName: Readonly<Record<Exclude<GroupId, 'main'>, Words>> = {
+  sizes: words.groupSizes,
+  survey: words.groupSurvey,
+  asked: words.groupAsked,
+  frame: words.groupFrame,
+  declared: words.groupDeclared,
+  duties: words.groupDuties,
+  air: words.groupAir,
+  more: words.groupMore,
+}
+
+/** What stands in the fields of a part: its groups, and whether the joint belongs with them. */
 export type PartFields = {
-  readonly single: readonly FieldAt[]
-  readonly choices: readonly FieldAt[]
+  readonly groups: readonly FieldGroup[]
   readonly hasJoint: boolean
 }
 
 /** Joint width and tolerance are typed as one range, so they are no single fields. */
 const ofJoint = ['joint.planned', 'joint.tolerance']
 
-/** The values of a part: those that its faces state when they are dragged first, then all others it has. */
+/** More than these stand under a heading of their own: what fits at the least height of the window. *Ours*. */
+const mostMain = 7
+
+/** The values of a part, its own and those of what it stands for: a frame stands for its opening, the joint for its zone. */
 export const fieldsOfPart = (
   project: Project,
   place: ZonePlace,
@@ -30,25 +55,58 @@ export const fieldsOfPart = (
   const [owner = part] = part.split('/')
   const opening = openingOf(project, place.opening)
   const isFrame = owner === frameOf(project, place.opening).id
-  const isJoint = project.joints[part] !== undefined
-  const all: FieldAt[] = [
+  const isJoint = owner === place.zone.joint
+  const isSeal = project.joints[place.zone.joint]?.seals.some(it => it.id === owner) === true
+  const owners = [owner, ...(isFrame ? [opening.id] : []), ...(isFrame || isSeal ? [place.zone.joint] : [])]
+  const numbers = [
     ...grips.filter(it => it.part === owner).map(it => it.at),
-    ...fieldsOf(project, owner).map(it => ({ field: it.id, part: owner })),
-    ...(isFrame
-      ? ['opening.position', 'opening.width', 'opening.height'].map(field => ({ field, part: opening.id }))
-      : []),
-  ]
-  const single = all.filter(
-    (it, at) =>
-      !ofJoint.includes(it.field) &&
-      at === all.findIndex(other => other.field === it.field && other.part === it.part),
-  )
-  const owners = [owner, ...(isFrame ? [opening.id, place.zone.joint] : [])]
-  const choices = owners.flatMap(part => choicesOf(project, part).map(it => ({ field: it.id, part })))
-  return {
-    single,
-    choices,
-    hasJoint:
-      isFrame || isJoint || project.joints[place.zone.joint]?.seals.some(it => it.id === part) === true,
-  }
+    ...owners.flatMap(one => fieldsOf(project, one).map(it => ({ field: it.id, part: one }))),
+  ].filter(it => !ofJoint.includes(it.field))
+  const choices = owners.flatMap(one => choicesOf(project, one).map(it => ({ field: it.id, part: one })))
+  const rows: readonly FieldRow[] = [
+    ...numbers.map(at => ({ kind: 'number' as const, at })),
+    ...choices.map(at => ({ kind: 'choice' as const, at })),
+  ].filter((it, at, all) => at === all.findIndex(other => isSame(other.at, it.at)))
+  return { groups: grouped(rows, owner), hasJoint: isFrame || isJoint || isSeal }
+}
+
+export const isSame = (a: FieldAt, b: FieldAt): boolean => a.field === b.field && a.part === b.part
+
+const grouped = (rows: readonly FieldRow[], owner: Id): readonly FieldGroup[] => {
+  const groups = groupIds.map(id => ({ id, rows: rows.filter(it => groupOf(it.at, owner) === id) }))
+  const main = groups[0]?.rows ?? []
+  return groups
+    .map(it =>
+      it.id === 'main'
+        ? { ...it, rows: main.slice(0, mostMain) }
+        : it.id === 'more'
+          ? { ...it, rows: [...main.slice(mostMain), ...it.rows] }
+          : it,
+    )
+    .filter(it => it.rows.length > 0)
+}
+
+const groupOf = ({ field, part }: FieldAt, owner: Id): GroupId => {
+  if (field.startsWith('survey.')) return 'survey'
+  if (/^opening\.(width|height)$/.test(field)) return 'sizes'
+  if (/^opening\.(aside|raised)$/.test(field)) return 'more'
+  if (field === 'opening.position') return 'main'
+  if (/^(site\.|opening\.(room|humidity|inside)-)/.test(field)) return 'air'
+  if (field.startsWith('opening.')) return 'asked'
+  if (field.startsWith('frame.')) return 'frame'
+  if (/^layer\.(lambda|mu)/.test(field)) return 'declared'
+  if (field.startsWith('layer.duty')) return 'duties'
+  // The joint of a frame or of a seal comes along; its own words are not what is asked for first.
+  return field.startsWith('joint.') && part !== owner ? 'more' : 'main'
+}
+
+/** The values of a part that findings ask for and nobody has stated: their groups stand open. */
+export const missingOf = (findings: readonly Finding[]): readonly FieldAt[] =>
+  findings.flatMap(it => (it.verdict === 'unknown' ? it.missing : []))
+
+/** Whether a value may be left out: then an empty line takes the statement back. */
+export const canBeEmpty = (project: Project, at: FieldAt): boolean => {
+  const field = fieldOf(at.field)
+  if (field === undefined || field.read(project, at.part) === undefined) return false
+  return field.read(field.write(project, at.part, undefined), at.part) === undefined
 }
