@@ -27,6 +27,9 @@ export type Fixing = {
   /** axes of a side as they are drawn, from its left or lower end of the frame; they stand in the place of its count */
   readonly positions_mm?: { readonly [K in Side]?: readonly number[] }
   readonly drilling?: Stated<'rotary' | 'hammer'>
+  /** core of the screw at the joint, and the tensile strength of its steel: what bends across the joint */
+  readonly core_mm?: Stated<number>
+  readonly steel_N_mm2?: Stated<number>
   /** assessed resistance of one fixing; it never falls back */
   readonly resistance_N?: Stated<number>
   /** thickness of the metal of a bracket or a lug */
@@ -43,6 +46,8 @@ export type Block = {
   readonly side: Side
   readonly at_mm: Stated<number>
   readonly length_mm: Stated<number>
+  /** across the frame; absent: as wide as the frame is deep */
+  readonly width_mm?: Stated<number>
 }
 
 /** An upright that divides the frame: it rests on a block and needs fixings beside it. */

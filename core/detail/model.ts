@@ -11,6 +11,7 @@ import type { IssueState, Revision } from './issue'
 import type { PinnedPhoto } from './photo'
 import type { Sill } from './sill'
 import type { Survey } from './survey'
+import type { Told } from './told'
 import type { Some } from '../words'
 import type { Material } from '../materials'
 
@@ -126,6 +127,7 @@ export type Opening = {
   /** a box on top of the frame: the joint of the head is then between box and lintel */
   readonly box?: Box
   readonly asked?: Asked
+  readonly told?: Told
   readonly room?: Room
   /** parts that are there already and must stay */
   readonly stays: readonly Id[]

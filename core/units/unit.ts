@@ -2,7 +2,7 @@ import { type Words, same, words } from '../words'
 
 /** Every quantity of the model is kept in one of these units, whatever was typed. */
 export const units = [
-  'mm', 'm', 'deg', 'pct', 'C', 'K', 'Pa', 'N', 'kg', 'one', 'W_mK', 'mm_m', 'W_m2K', 'm2K_W', 'W_m', 'kg_m2',
+  'mm', 'm', 'deg', 'pct', 'C', 'K', 'Pa', 'N', 'N_m', 'N_mm2', 'Nm', 'cm4', 'dB', 'kg', 'one', 'W_mK', 'mm_m', 'W_m2K', 'm2K_W', 'W_m', 'kg_m2',
 ] as const // prettier-ignore
 export type Unit = (typeof units)[number]
 
@@ -16,6 +16,11 @@ export const unitSign: Readonly<Record<Unit, Words>> = {
   K: same('K'),
   Pa: same('Pa'),
   N: same('N'),
+  N_m: same('N/m'),
+  N_mm2: same('N/mm²'),
+  Nm: same('N·m'),
+  cm4: same('cm⁴'),
+  dB: same('dB'),
   kg: same('kg'),
   one: words('', ''),
   W_mK: same('W/(m·K)'),

@@ -1,6 +1,7 @@
 import type { Field } from '../field'
 import { askedFields } from './asked'
 import { fixingFields, screwAxis, screwDiameter, screwEmbedment } from './fixing'
+import { fixingSteelFields } from './fixing-steel'
 import { frameMovement, frameSteel } from './frame'
 import { jointPlanned, jointTolerance } from './joint'
 import { edgeWidth, layerLambda, layerMuDry, layerMuWet, layerThickness } from './layer'
@@ -12,6 +13,7 @@ import { roomFields } from './room'
 import { sillFields } from './sill'
 import { siteFields } from './site'
 import { surveyFields } from './survey'
+import { toldFields } from './told'
 import { surveyOffset, zoneEnd } from './zone'
 
 /** Every named value of the model. */
@@ -38,7 +40,9 @@ export const fields: readonly Field<number>[] = [
   screwEmbedment,
   screwAxis,
   ...fixingFields,
+  ...fixingSteelFields,
   ...askedFields,
+  ...toldFields,
   ...roomFields,
   ...siteFields,
   ...sillFields,

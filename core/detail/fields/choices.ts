@@ -12,6 +12,7 @@ import { partChoices } from './part-choices'
 import { roomChoices } from './room'
 import { sealChoices } from './seal-choices'
 import { siteChoices } from './site'
+import { toldChoices } from './told'
 import { staysChoices } from './stays'
 import { zoneJoint } from './zone'
 
@@ -19,6 +20,7 @@ import { zoneJoint } from './zone'
 export const choices: readonly ChoiceField[] = [
   ...layerChoices,
   ...modelChoices,
+  ...toldChoices,
   ...partChoices,
   ...materialChoices,
   zoneJoint,

@@ -14,6 +14,7 @@ import type { Project } from '../model'
 import type { Piece } from '../piece'
 import { secondPlanes } from '../sill'
 import { diagonals, heightPlaces, widthPlaces } from '../survey'
+import { type Told, toldAmounts, toldWords } from '../told'
 
 /** No file of ours holds longer names or more entries than these: ours, far above what is used. */
 const longest = { id: 60, name: 200, note: 2000, entries: 5000, layers: 40, seals: 20, zones: 40 } as const
@@ -132,6 +133,8 @@ const fixing = z.strictObject({
   counts: z.strictObject(optionals(sides, count)).exactOptional(),
   positions_mm: z.strictObject(optionals(sides, z.array(finite).max(longest.zones))).exactOptional(),
   drilling: stated(z.enum(['rotary', 'hammer'])).exactOptional(),
+  core_mm: length_mm.exactOptional(),
+  steel_N_mm2: stated(finite.positive()).exactOptional(),
   resistance_N: stated(finite.positive()).exactOptional(),
   plate_mm: length_mm.exactOptional(),
   lever_mm: length_mm.exactOptional(),
@@ -143,6 +146,7 @@ const block = z.strictObject({
   side: z.enum(sides),
   at_mm: stated(finite.min(0)),
   length_mm,
+  width_mm: length_mm.exactOptional(),
 })
 
 const sill = z.strictObject({
@@ -221,6 +225,17 @@ const pinned = z.strictObject({
   note: z.string().max(longest.note),
 })
 
+/** What is told of an opening: each amount and each word of its own list, all of which may be left out. */
+const told = z.strictObject(
+  Object.fromEntries([
+    ...toldAmounts.map(it => [it.key, stated(finite).exactOptional()] as const),
+    ...toldWords.map(
+      it => [it.key, stated(z.enum(it.choices.map(one => one.value))).exactOptional()] as const,
+    ),
+  ]),
+  // Made of the lists that the type is made of: fromEntries forgets the keys.
+) as unknown as z.ZodType<Told>
+
 const member = z.strictObject({ id, at_mm: length_mm, face_mm: length_mm })
 
 const opening = z.strictObject({
@@ -241,6 +256,7 @@ const opening = z.strictObject({
   sill: sill.exactOptional(),
   box: box.exactOptional(),
   asked: asked.exactOptional(),
+  told: told.exactOptional(),
   room: room.exactOptional(),
   stays: z.array(id).max(longest.entries),
   photos: z.array(pinned).max(longest.layers).exactOptional(),

@@ -8,6 +8,7 @@ import { withMaterials } from '../edits/materials'
 import type { Asked } from '../asked'
 import type { Block, Fixing, Mullion } from '../fixing'
 import type { Sill } from '../sill'
+import type { Told } from '../told'
 import type { Survey } from '../survey'
 import type { FormatTag, Frame, Joint, Opening, Project, Zone } from '../model'
 import { type WallPlan, wallFrom } from '../starters/wall-plan'
@@ -41,6 +42,7 @@ export type Plan = {
   readonly sillStays?: true
   readonly survey?: Survey
   readonly asked?: Asked
+  readonly told?: Told
 }
 
 type JointPlan = {
@@ -114,6 +116,7 @@ export const built = (plan: Plan): Project => {
     blocks,
     ...(sill ? { sill } : {}),
     ...(plan.asked ? { asked: plan.asked } : {}),
+    ...(plan.told ? { told: plan.told } : {}),
     stays: sill && plan.sillStays ? [sill.id] : [],
     sides,
   }
