@@ -55,7 +55,7 @@ export const climateName: Readonly<Record<ClimateId, Words>> = {
 export const winterOfDin: OutsideAir & { readonly cite: Citation } = {
   outside_C: -5,
   outside_pct: 80,
-  cite: cite('din-4108-2', 'published', 'surface criterion: −5 °C'),
+  cite: cite('din-4108-2', 'published', '−5 °C'),
 }
 
 /** Ground under a threshold, as a yearly mean (from memory). */

@@ -43,13 +43,13 @@ export const roomAir: Readonly<Record<RoomUse, RoomAir>> = {
     inside_C: 20,
     inside_pct: 50,
     humidityClass: '3',
-    cite: cite('din-4108-2', 'published', 'surface criterion: 20 °C, 50 %'),
+    cite: cite('din-4108-2', 'published', '20 °C, 50 %'),
   },
-  office: { inside_C: 20, humidityClass: '2', cite: cite('en-iso-13788', 'memory', 'humidity classes') },
-  hall: { inside_C: 20, humidityClass: '4', cite: cite('en-iso-13788', 'memory', 'humidity classes') },
+  office: { inside_C: 20, humidityClass: '2', cite: cite('en-iso-13788', 'memory') },
+  hall: { inside_C: 20, humidityClass: '4', cite: cite('en-iso-13788', 'memory') },
   // Warm wet rooms run from 20 to 30 °C: ours, to be stated.
   wet: { inside_C: 24, humidityClass: '5', cite: cite('convention', 'ours') },
-  store: { inside_C: 20, humidityClass: '1', cite: cite('en-iso-13788', 'memory', 'humidity classes') },
+  store: { inside_C: 20, humidityClass: '1', cite: cite('en-iso-13788', 'memory') },
 }
 
 /** Vapour pressure above that outside, Pa: upper limits of the classes up to 0 °C outside (EN ISO 13788, from memory). */

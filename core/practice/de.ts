@@ -168,7 +168,7 @@ export const de: Practice = {
       {
         when: { room: ['dwelling'], air: ['norm'] },
         then: { fRsi: 0.7 },
-        cite: cite('din-4108-2', 'published', 'fRsi at thermal bridges'),
+        cite: cite('din-4108-2', 'published', 'fRsi ≥ 0.70'),
         ifBroken: 'not-met',
       },
       ...general['surface-criterion'],

@@ -18,6 +18,14 @@ export const heat: Command = {
       choices: purposes,
       usually: 'heat-loss',
     },
+    {
+      flags: '--sensitivities',
+      says: 'solve again with each input a little changed: what moves the coldest place most, and how sure it is',
+    },
+    {
+      flags: '--positions <mm>',
+      says: 'compare up to four places of the frame from the bearing layer, like "0, 40, 80", or usual',
+    },
     { flags: '--section <file>', says: 'a section in the plain format, instead of a project' },
     { flags: '--json', says: 'write the result as JSON, for other programs' },
     languageOption,

@@ -1,7 +1,7 @@
 import type { PlainResult, SectionHeat } from '../../../core/heat'
 import { type Language, type Words, words } from '../../../core/words'
 
-/** The heat of a cut, so that every figure can be worked again: flows, Psi with its terms, coldest places. */
+/** The heat of a cut: flows, Psi, coldest places, and how well it is solved. The sum of Psi stands in a table of its own. */
 export const heatText = (it: SectionHeat, language: Language): string => {
   const say = (text: Words) => text[language]
   const n = numbers(language)
@@ -11,20 +11,7 @@ export const heatText = (it: SectionHeat, language: Language): string => {
     [say(labels.outside), `${n(it.flow_W_m.outside, 4)} W/m`],
     ...(it.flow_W_m.ground === 0 ? [] : [[say(labels.ground), `${n(it.flow_W_m.ground, 4)} W/m`]]),
     ...(it.coupling_W_mK === undefined ? [] : [['L2D', `${n(it.coupling_W_mK, 5)} W/(m·K)`]]),
-    ...(psi
-      ? [
-          ...psi.wall.layers.map(layer => [
-            `  ${layer.part}`,
-            `${n(layer.thickness_mm, 1)} mm / ${n(layer.lambda_W_mK, 3)} W/(m·K) = ${n(layer.resistance_m2K_W, 4)} m²K/W`,
-          ]),
-          [`U ${say(labels.wall)}`, `${n(psi.wall.u_W_m2K, 5)} W/(m²·K) × ${n(psi.wall.length_mm, 1)} mm`],
-          [
-            `U ${say(labels.element)}`,
-            `${n(psi.element.u_W_m2K, 5)} W/(m²·K) × ${n(psi.element.length_mm, 1)} mm`,
-          ],
-          ['Psi', `${n(psi.psi_W_mK, 5)} W/(m·K)`],
-        ]
-      : []),
+    ...(psi ? [['Psi', `${n(psi.psi_W_mK, 5)} W/(m·K)`]] : []),
     ...it.lowest.map(spot => [
       `${say(labels.lowest)} ${say(surfaces[spot.of])}`,
       `${n(spot.temperature_C, 2)} °C, fRsi ${n(spot.fRsi, 3)}, (${n(spot.at_mm[0], 1)} | ${n(spot.at_mm[1], 1)}) mm`,
