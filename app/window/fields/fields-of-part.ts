@@ -4,6 +4,7 @@ import {
   fieldOf,
   fieldsOf,
   frameOf,
+  layerOf,
   openingOf,
   type Project,
   type ZonePlace,
@@ -19,7 +20,18 @@ export type FieldGroup = { readonly id: GroupId; readonly rows: readonly FieldRo
 export type FieldRow = { readonly kind: 'number' | 'choice'; readonly at: FieldAt }
 
 /** The groups in the order in which they are used: what is decided here first, what the product says last. */
-const groupIds = ['main', 'sizes', 'survey', 'asked', 'frame', 'declared', 'duties', 'air', 'more'] as const
+const groupIds = [
+  'main',
+  'sizes',
+  'survey',
+  'asked',
+  'frame',
+  'declared',
+  'duties',
+  'reveal',
+  'air',
+  'more',
+] as const
 export type GroupId = (typeof groupIds)[number]
 
 export const groupName: Readonly<Record<Exclude<GroupId, 'main'>, Words>> = {
@@ -29,6 +41,7 @@ export const groupName: Readonly<Record<Exclude<GroupId, 'main'>, Words>> = {
   frame: words.groupFrame,
   declared: words.groupDeclared,
   duties: words.groupDuties,
+  reveal: words.groupReveal,
   air: words.groupAir,
   more: words.groupMore,
 }
@@ -56,8 +69,14 @@ export const fieldsOfPart = (
   const opening = openingOf(project, place.opening)
   const isFrame = owner === frameOf(project, place.opening).id
   const isJoint = owner === place.zone.joint
+  const wall = wallOfLayer(project, owner)
   const isSeal = project.joints[place.zone.joint]?.seals.some(it => it.id === owner) === true
-  const owners = [owner, ...(isFrame ? [opening.id] : []), ...(isFrame || isSeal ? [place.zone.joint] : [])]
+  const owners = [
+    owner,
+    ...(isFrame ? [opening.id] : []),
+    ...(isFrame || isSeal ? [place.zone.joint] : []),
+    ...(wall === undefined ? [] : [wall]),
+  ]
   const numbers = [
     ...grips.filter(it => it.part === owner).map(it => it.at),
     ...owners.flatMap(one => fieldsOf(project, one).map(it => ({ field: it.id, part: one }))),
@@ -69,6 +88,9 @@ export const fieldsOfPart = (
   ].filter((it, at, all) => at === all.findIndex(other => isSame(other.at, it.at)))
   return { groups: grouped(rows, owner), hasJoint: isFrame || isJoint || isSeal }
 }
+
+/** The wall of a layer: its reveal is typed at any of its layers. */
+const wallOfLayer = (project: Project, part: Id): Id | undefined => layerOf(project, part)?.wall.id
 
 export const isSame = (a: FieldAt, b: FieldAt): boolean => a.field === b.field && a.part === b.part
 
@@ -90,12 +112,14 @@ const groupOf = ({ field, part }: FieldAt, owner: Id): GroupId => {
   if (field.startsWith('survey.')) return 'survey'
   if (/^opening\.(width|height)$/.test(field)) return 'sizes'
   if (/^opening\.(aside|raised)$/.test(field)) return 'more'
+  if (field.endsWith('.stays')) return 'more'
   if (field === 'opening.position') return 'main'
   if (/^(site\.|opening\.(room|humidity|inside)-)/.test(field)) return 'air'
   if (field.startsWith('opening.')) return 'asked'
   if (field.startsWith('frame.')) return 'frame'
   if (/^layer\.(lambda|mu)/.test(field)) return 'declared'
   if (field.startsWith('layer.duty')) return 'duties'
+  if (/^(reveal|wall)\./.test(field)) return 'reveal'
   // The joint of a frame or of a seal comes along; its own words are not what is asked for first.
   return field.startsWith('joint.') && part !== owner ? 'more' : 'main'
 }

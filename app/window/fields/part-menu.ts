@@ -1,6 +1,7 @@
 import {
   frameOf,
   layerOf,
+  partKindOf,
   pieceOf,
   type Project,
   profiles,
@@ -92,6 +93,10 @@ const frameGroups = ({ project, place, part, say, acts }: At): readonly MenuGrou
   ]
 }
 
+/** Frames, walls and joints stay; layers, seals and what stands in an opening can go. */
+const canGo = (project: Project, part: string): boolean =>
+  ['layer', 'seal', 'fixing', 'block', 'mullion', 'sill', 'box'].includes(partKindOf(project, part) ?? '')
+
 /** What every part has: it can be copied and named; layers, seals and what else can go can be removed. */
 const commonGroup = ({ project, place, part, say, acts, rename }: At): MenuGroup => ({
   items: [
@@ -99,7 +104,7 @@ const commonGroup = ({ project, place, part, say, acts, rename }: At): MenuGroup
       ? [{ label: say(words.copyPart), hint: say(words.keyCopy), do: () => document.execCommand('copy') }]
       : []),
     { label: say(words.rename), hint: 'F2', do: rename },
-    ...(sealOf(project, part) || layerOf(project, part)
+    ...(canGo(project, part)
       ? [{ label: say(words.takeOut), hint: say(words.keyRemove), do: () => acts.remove(part) }]
       : []),
   ],

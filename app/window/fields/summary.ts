@@ -7,7 +7,7 @@ import type { FieldGroup, FieldRow } from './fields-of-part'
 /** What a folded group says of its values: the numbers themselves where they are few and telling, else how many are stated. */
 export const summaryOf = (project: Project, { id, rows }: FieldGroup, language: Language): string => {
   if (id === 'duties') return yesses(project, rows, language) || words.noneStated[language]
-  if (id === 'declared' || id === 'frame' || id === 'more')
+  if (id === 'declared' || id === 'reveal' || id === 'frame' || id === 'more')
     return numbers(project, rows, language) || words.noneStated[language]
   const stated = rows.filter(it => isStated(project, it))
   if (id === 'survey')

@@ -1,4 +1,12 @@
-import { jointOf, materialOf, type Project, wallOf, type ZonePlace } from '../../../core/detail'
+import {
+  type Edits,
+  jointOf,
+  materialOf,
+  openingOf,
+  type Project,
+  wallOf,
+  type ZonePlace,
+} from '../../../core/detail'
 import { planeName, planes } from '../../../core/kinds'
 import { materials } from '../../../core/materials'
 import { sealKinds, serves } from '../../../core/seals'
@@ -7,6 +15,8 @@ import type { Action } from '../../editor'
 import { capital } from '../capital'
 import type { MenuGroup } from '../dialogs/menu'
 import { say as words } from '../window-words'
+
+type AddedPart = Edits['add']['part']
 
 /** A new layer begins this thick; its thickness is then typed. *Ours*. */
 const firstThickness_mm = 20
@@ -41,7 +51,32 @@ export const addGroups = (at: At & { readonly selected: string | undefined }): r
     }
   })
   const layers = wallOf(project, place.opening).layers
-  return [...fills, ...layerGroups(at, layers.some(it => it.id === at.selected) ? at.selected : undefined)]
+  return [
+    ...fills,
+    openingGroup(at),
+    ...layerGroups(at, layers.some(it => it.id === at.selected) ? at.selected : undefined),
+  ]
+}
+
+/** Fixings, blocks and members of the side that is cut; sill and box where there is none yet. */
+const openingGroup = ({ project, place, say, act }: At): MenuGroup => {
+  const opening = openingOf(project, place.opening)
+  const { side } = place
+  const isLevel = side === 'head' || side === 'sill'
+  const item = (part: AddedPart, name: Words) => ({
+    label: say(name),
+    do: () => act({ kind: 'edit', edits: [{ kind: 'add', into: opening.id, part, side }], says: name }),
+  })
+  return {
+    title: say(words.addToOpening),
+    items: [
+      item('fixing', words.addFixing),
+      item('block', words.addBlock),
+      isLevel ? item('mullion', words.mullion) : item('transom', words.transom),
+      ...(opening.sill === undefined && side === 'sill' ? [item('sill', words.addSill)] : []),
+      ...(opening.box === undefined && side === 'head' ? [item('box', words.addBox)] : []),
+    ],
+  }
 }
 
 /** A layer of any material: those of the wall first, then all others; before a layer, or at the inside. */

@@ -2,6 +2,8 @@ import {
   fieldsOf,
   jointOf,
   known,
+  membersAt,
+  openingOf,
   type Part,
   type Project,
   sealOf,
@@ -11,14 +13,15 @@ import { type Plane, planes } from '../../../core/kinds'
 import type { JointBand } from '../../../core/movement'
 import type { Finding, Report, Verdict } from '../../../core/rules'
 import { type AnySeal, kindOf } from '../../../core/seals'
-import { inWords, writeBand } from '../../../core/units'
+import { inWords, writeBand, writeNumber } from '../../../core/units'
+import { same } from '../../../core/words'
 import { worst } from '../all-round/stretches'
 import { say as words } from '../window-words'
 
 /** A row of the parts list: the part with its number, the worst verdict about it, and whether a guess stands in it. */
 export type PartRow = {
   readonly part: Part
-  /** absent: the joint itself, and a seal that is taken out */
+  /** absent: the joint itself, a seal that is taken out, and what stands in no section */
   readonly number?: number
   readonly verdict: Verdict | undefined
   readonly isAssumed: boolean
@@ -43,8 +46,8 @@ export type Listed = {
 export const partRows = (listed: Listed): readonly PartRow[] => {
   const { project, place, parts, report } = listed
   const joint = jointOf(project, place.zone)
-  const about = findingsByRow(report, place, joint.id, parts)
-  const rows = parts.map((part, at): PartRow => ({
+  const about = findingsByRow(report, place, joint.id, [...parts, ...sideParts(project, place)])
+  const numbered = parts.map((part, at): PartRow => ({
     part,
     number: at + 1,
     verdict: worst(about.get(part.id) ?? []),
@@ -52,6 +55,7 @@ export const partRows = (listed: Listed): readonly PartRow[] => {
     plane: sealOf(project, part.id)?.seal.plane,
     isOut: false,
   }))
+  const rows = [...numbered, ...sideParts(project, place).map(part => plainRow(project, part, about))]
   const first = rows.findIndex(it => it.plane !== undefined)
   const at = first < 0 ? rows.findIndex(it => it.part.kind === 'frame') : first
   const withOut = (joint.out ?? []).reduce(
@@ -71,6 +75,39 @@ export const partRows = (listed: Listed): readonly PartRow[] => {
     isOut: false,
   })
 }
+
+/** Blocks and members of the side that is cut: they stand in no section, but are chosen, typed and judged like any part. */
+const sideParts = (project: Project, { opening: id, side }: ZonePlace): readonly Part[] => {
+  const opening = openingOf(project, id)
+  const at = (mm: number) => inWords(language => writeNumber(mm, language))
+  return [
+    ...opening.blocks
+      .filter(it => it.side === side)
+      .map((it): Part => ({
+        id: it.id,
+        kind: 'block',
+        name: words[`${it.kind}Block`],
+        value: at(it.at_mm.value),
+      })),
+    ...membersAt(opening, side).map((it): Part => ({
+      id: it.id,
+      kind: 'mullion',
+      name: side === 'head' || side === 'sill' ? words.mullion : words.transom,
+      value: at(it.at_mm.value),
+    })),
+  ].map(it => {
+    const ownName = project.names?.[it.id]
+    return ownName === undefined ? it : { ...it, ownName, name: same(ownName) }
+  })
+}
+
+const plainRow = (project: Project, part: Part, about: ReadonlyMap<string, readonly Verdict[]>): PartRow => ({
+  part,
+  verdict: worst(about.get(part.id) ?? []),
+  isAssumed: isAssumed(project, part),
+  plane: undefined,
+  isOut: false,
+})
 
 /** What is shown of a frame is its profile; that its movement is assumed shows in its fields. */
 const isAssumed = (project: Project, part: Part): boolean =>
