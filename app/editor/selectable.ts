@@ -7,6 +7,9 @@ export const selectableIn = (project: Project): ReadonlySet<Id> =>
     ...zonesOf(project).flatMap(place => partsOf(project, place).map(it => it.id)),
     ...[project.walls, project.frames, project.joints, project.openings].flatMap(it => Object.keys(it)),
     ...Object.values(project.walls).flatMap(wall => wall.layers.map(it => it.id)),
+    ...Object.values(project.openings).flatMap(it =>
+      [...it.blocks, ...it.mullions, ...(it.transoms ?? [])].map(part => part.id),
+    ),
     ...Object.values(project.joints).flatMap(joint => (joint.out ?? []).map(it => it.id)),
   ])
 
