@@ -12,10 +12,12 @@ import { fixingCount } from './fixing/fixing-count'
 import { fixingSpacing } from './fixing/fixing-spacing'
 import { screwInTimber } from './fixing/screw-in-timber'
 import { steelCore } from './fixing/steel-core'
+import { surfaceCriterion } from './heat/surface-criterion'
 import { jointForMovement } from './movement/joint-for-movement'
 import { leastJoint } from './movement/least-joint'
 import { perimeterGap } from './movement/perimeter-gap'
 import { foamAsAirSeal } from './planes/foam-as-air-seal'
+import { jointDries } from './planes/joint-dries'
 import { planesFilled } from './planes/planes-filled'
 import { vapourOrder } from './planes/vapour-order'
 import { frameCover } from './place/cover'
@@ -85,4 +87,6 @@ export const rules: readonly AnyRule[] = [
   guarding,
   burglary,
   frameForward,
+  surfaceCriterion,
+  jointDries,
 ]
