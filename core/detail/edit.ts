@@ -1,6 +1,7 @@
 import type { z } from 'zod'
 import type { Id } from '../geometry'
 import type { Plane, Side } from '../kinds'
+import type { LimitKey, OwnRow } from '../practice'
 import type { Result, Stated } from '../units'
 import type { FieldAt } from './field'
 import type { IssueState, Revision } from './issue'
@@ -67,6 +68,10 @@ export interface Edits {
   entitle: { readonly text: TitleText; readonly to: string }
   /** puts the sheets to a state; with a revision, that line is added to the table and, where issued, keeps the digest */
   issue: { readonly status: IssueState; readonly revision?: Omit<Revision, 'digest'> }
+  /** states a limit of one's own, with its source or reason, before those of the practice */
+  'own-limit': { readonly row: OwnRow }
+  /** takes the limit of one's own for a case back */
+  'drop-limit': { readonly limit: LimitKey; readonly when: Readonly<Record<string, unknown>> }
   'choose-practice': { readonly practice: string }
   'choose-profile': { readonly frame: Id; readonly profile: string }
   'choose-wall': { readonly opening: Id; readonly wall: Id }

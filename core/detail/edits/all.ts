@@ -4,6 +4,7 @@ import { confirm } from './confirm'
 import { duplicate } from './duplicate'
 import { insert, move, remove } from './layers'
 import { add, placeFixings, spaceFixings } from './opening-parts'
+import { dropLimit, ownLimit } from './own-limits'
 import { paste } from './paste'
 import { pinPhoto } from './photos'
 import { rename } from './rename'
@@ -37,6 +38,8 @@ export const editKinds: EditKinds = {
   'measure-offset': measureOffset,
   entitle,
   issue,
+  'own-limit': ownLimit,
+  'drop-limit': dropLimit,
   'choose-practice': choosePractice,
   'choose-profile': chooseProfile,
   'choose-wall': chooseWall,
