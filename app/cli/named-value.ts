@@ -9,99 +9,104 @@ import {
   fieldOf,
   fields,
   fieldsOf,
-  partsOf,
-  site,
-  zonesOf,
+  partIds,
 } from '../../core/detail'
 import type { Id } from '../../core/geometry'
-import { type Result, inWords, ok, readQuantity, refused, specified, writeQuantity } from '../../core/units'
+import { type Result, inWords, readQuantity, refused, specified, writeQuantity } from '../../core/units'
 import { type Words, filled, same, words } from '../../core/words'
-
-/** A value of a project that was asked for by name: whose it is, what it is called, and how a typed text is read. */
-export type NamedValue = {
-  readonly part: Id
-  readonly called: Words
-  readonly read: (typed: string) => Result<Typed>
-}
-
-/** What was typed, ready to be stated, and in words. */
-export type Typed = { readonly to: Extract<Edit, { kind: 'state' }>['to']; readonly says: Words }
+import { type Change, done } from './change-project'
+import type { NamedValue } from './named'
+import { listOf, lists } from './named-list'
+import { namedText, textNames } from './named-text'
 
 /** Finds a value by its name, and by its part where several have it. Refused with what there is. */
 export const namedValue = (project: Project, name: string, part: unknown): Result<NamedValue> => {
+  const text = namedText(project, name, part)
+  if (text) return text
+  const list = listOf(name)
+  if (list) return ofPart(partsWith(project, list.has), part, id => list.at(id))
   const field = fieldOf(name)
-  if (field)
-    return of(
-      partsWith(project, id => fieldsOf(project, id).includes(field)),
-      part,
-      numberOf(project, field),
-    )
+  if (field) return ofPart(partsWith(project, (it, id) => fieldsOf(it, id).includes(field), part), part, id => numberAt(project, field, id)) // prettier-ignore
   const choice = choiceOf(name)
-  if (choice)
-    return of(
-      partsWith(project, id => choicesOf(project, id).includes(choice)),
-      part,
-      wordOf(project, choice),
-    )
-  const known = [...fields, ...choices].map(it => it.id).join(', ')
-  return refused({ at: '', say: filled(noValue, known) })
+  if (choice) return ofPart(partsWith(project, (it, id) => choicesOf(it, id).includes(choice), part), part, id => wordAt(project, choice, id)) // prettier-ignore
+  const known = [...fields, ...choices, ...lists].map(it => it.id)
+  return refused({ at: '', say: filled(noValue, [...known, ...textNames].join(', ')) })
 }
 
-const of = (
+/** The parts that have a value; one that is asked for may be a place that nobody has named yet, as along a flank. */
+export const partsWith = (
+  project: Project,
+  has: (project: Project, id: Id) => boolean,
+  asked?: unknown,
+): readonly Id[] => {
+  const parts = partIds(project)
+  const more = typeof asked === 'string' && !parts.includes(asked) ? [asked] : []
+  return [...parts, ...more].filter(id => has(project, id))
+}
+
+const ofPart = (
   parts: readonly Id[],
   asked: unknown,
-  value: (part: Id) => Omit<NamedValue, 'part'>,
+  value: (part: Id) => Result<NamedValue>,
 ): Result<NamedValue> => {
   const named = parts.join(', ')
   if (typeof asked === 'string' && !parts.includes(asked))
     return refused({ at: asked, say: filled(otherPart, named) })
   const [first, ...others] = typeof asked === 'string' ? [asked] : parts
   if (first === undefined) return refused({ at: '', say: noPart })
-  return others.length === 0
-    ? ok({ part: first, ...value(first) })
-    : refused({ at: '', say: filled(whichPart, named) })
+  return others.length === 0 ? value(first) : refused({ at: '', say: filled(whichPart, named) })
 }
 
-const numberOf =
-  (project: Project, field: Field<number>) =>
-  (part: Id): Omit<NamedValue, 'part'> => ({
-    called: field.name,
-    read: typed => {
-      const read = readQuantity(typed, { unit: field.unit, allowed: field.allowed(project, part).bounds })
-      if (!read.ok) return read
-      if (read.value.asks) return refused({ at: '', say: filled(ambiguous, same(typed)) })
-      const { value } = read.value
-      return ok({
-        to: specified(value),
-        says: inWords(language => writeQuantity(value, field.unit, language)),
-      })
+const numberAt = (project: Project, field: Field<number>, part: Id): Result<NamedValue> => {
+  const stateAs = (to: StateTo, says: Words) => stated(field.id, part, to, filled(is, part, field.name, says))
+  return {
+    ok: true,
+    value: {
+      read: typed => {
+        const read = readQuantity(typed, { unit: field.unit, allowed: field.allowed(project, part).bounds })
+        if (!read.ok) return read
+        if (read.value.asks) return refused({ at: '', say: filled(ambiguous, same(typed)) })
+        const { value } = read.value
+        return stateAs(
+          specified(value),
+          inWords(language => writeQuantity(value, field.unit, language)),
+        )
+      },
+      clear: () => stateAs(undefined, notStated),
     },
-  })
+  }
+}
 
-const wordOf =
-  (project: Project, choice: ChoiceField) =>
-  (part: Id): Omit<NamedValue, 'part'> => ({
-    called: choice.name,
-    read: typed => {
-      const list = choice.allowed(project, part).choices
-      const word = list.find(it => [it.value, it.name.en, it.name.de].some(said => isSameWord(said, typed)))
-      return word
-        ? ok({ to: specified(word.value), says: word.name })
-        : refused({
-            at: '',
-            say: filled(otherWord, same(typed.slice(0, 60)), list.map(it => it.value).join(', ')),
-          })
+const wordAt = (project: Project, choice: ChoiceField, part: Id): Result<NamedValue> => {
+  const stateAs = (to: StateTo, says: Words) =>
+    stated(choice.id, part, to, filled(is, part, choice.name, says))
+  return {
+    ok: true,
+    value: {
+      read: typed => {
+        const list = choice.allowed(project, part).choices
+        const word = list.find(it => [it.value, it.name.en, it.name.de].some(said => isSameWord(said, typed)))
+        return word
+          ? stateAs(specified(word.value), word.name)
+          : refused({
+              at: '',
+              say: filled(otherWord, same(typed.slice(0, 60)), list.map(it => it.value).join(', ')),
+            })
+      },
+      clear: () => stateAs(undefined, notStated),
     },
-  })
+  }
+}
+
+type StateTo = Extract<Edit, { kind: 'state' }>['to']
+
+const stated = (field: string, part: Id, to: StateTo, says: Words): Result<Change> =>
+  done([{ kind: 'state', at: { field, part }, to }], says)
 
 const isSameWord = (a: string, b: string): boolean => a.toLowerCase() === b.trim().toLowerCase()
 
-const partsWith = (project: Project, has: (id: Id) => boolean): readonly Id[] => {
-  const tables = [project.walls, project.frames, project.joints, project.openings]
-  const parts = zonesOf(project).flatMap(place => partsOf(project, place).map(it => it.id))
-  return [...new Set([site, ...tables.flatMap(it => Object.keys(it)), ...parts])].filter(has)
-}
-
+const is = same('{0}: {1} {2}')
+const notStated = words('not stated', 'nicht genannt')
 const noValue = words('there is no such value; there are {0}', 'diesen Wert gibt es nicht; es gibt {0}')
 const noPart = words('no part of this project has this value', 'kein Teil dieses Projekts hat diesen Wert')
 const otherPart = words(

@@ -11,4 +11,15 @@ import { set } from './set'
 import { vapour } from './vapour'
 
 /** Every command, in the order of the help. */
-export const commands: readonly Command[] = [check, draw, report, issue, heat, vapour, set, samples]
+export const commands: readonly Command[] = [
+  check,
+  draw,
+  report,
+  issue,
+  heat,
+  vapour,
+  set,
+  edit,
+  photo,
+  samples,
+]

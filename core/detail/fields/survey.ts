@@ -2,7 +2,9 @@ import { sideName, sides } from '../../kinds'
 import type { Stated } from '../../units'
 import { filled, type Words, words } from '../../words'
 import type { Field } from '../field'
-import { entryAt } from '../find'
+import type { Id } from '../../geometry'
+import { entryAt, wallOf } from '../find'
+import type { Project } from '../model'
 import { diagonals, heightPlaces, type Survey, widthPlaces } from '../survey'
 import { numberField } from './number-field'
 import { withOpening } from './tables'
@@ -112,6 +114,9 @@ const gapFields = gapGroups.flatMap(group =>
         of: 'opening',
         unit: 'mm',
         surveyed: true,
+        ...(group.key === 'rebates_mm'
+          ? { has: (project, opening) => side !== 'sill' && hasNib(project, opening) }
+          : {}),
         read: (project, opening) => entryAt(project.openings, opening)?.survey?.[group.key]?.[side]?.[end],
         allowed: () => ({ bounds: { unit: 'mm', min: -100, max: 200 }, because: group.because }),
         write: (project, opening, to) =>
@@ -123,6 +128,9 @@ const gapFields = gapGroups.flatMap(group =>
     ),
   ),
 )
+
+const hasNib = (project: Project, opening: Id): boolean =>
+  wallOf(project, opening).reveal.form.endsWith('rebate')
 
 /** A measured joint has both ends: stating one states the other alike where it was not measured. */
 const withGap = (

@@ -116,6 +116,7 @@ const without = (value: unknown, path: readonly PropertyKey[], keys: readonly st
   )
 }
 
+/** What a schema found wrong, each with its place and in words. */
 export const refusedBy = (error: z.ZodError): Result<never> => {
   const problems = error.issues.map((it): Problem => ({
     at: it.path.map(String).join('.') || 'file',
