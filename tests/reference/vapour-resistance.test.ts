@@ -1,8 +1,7 @@
 import { expect, test } from 'vitest'
 import { material } from '../../core/materials'
-import { inSeries, sideBySide } from '../../core/vapour'
 import { type SourceId } from '../../core/sources'
-import { kindOf } from '../../core/seals'
+import { inSeries, kindOf, sideBySide } from '../../core/seals'
 import { specified } from '../../core/units'
 import { publishedValue, publishedValues } from './published-value'
 

@@ -1,9 +1,8 @@
 import type { FieldAt, Project } from '../../detail'
 import type { Id, Seasonal } from '../../geometry'
 import type { Plane } from '../../kinds'
-import { type AnySeal, kindOf, type SealValue, serves } from '../../seals'
+import { type AnySeal, kindOf, planeResistance, type SealValue, serves } from '../../seals'
 import { assumed } from '../../units'
-import { planeResistance } from '../../vapour'
 import { type Words, words } from '../../words'
 import { computed, type Reading } from '../reading'
 

@@ -1,8 +1,9 @@
 import type { Seasonal } from '../geometry'
 import type { Plane } from '../kinds'
-import { type AnySeal, kindOf, serves } from '../seals'
 import type { Band } from '../units'
 import { isSome } from '../words'
+import { kindOf, serves } from './kind-of'
+import type { AnySeal } from './seal-kind'
 
 /** Equivalent air layers one behind the other: they add up (EN ISO 13788). */
 export const inSeries = (layers: readonly Seasonal[]): Seasonal => ({
