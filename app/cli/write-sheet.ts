@@ -17,7 +17,9 @@ import { type Fonts, type Format, type Sheets, formats } from '../../core/export
 import { jointBand } from '../../core/movement'
 import { check } from '../../core/rules'
 import { cutSection } from '../../core/section'
+import { type ZoneStudy, studiedPlaces, studyZone } from '../../core/study'
 import { type Result, ok, refused } from '../../core/units'
+import { physicsDesk } from '../../core/vapour'
 import { type Some, type Words, filled, isSome, words } from '../../core/words'
 import { writeWhole } from './write-file'
 
@@ -87,12 +89,30 @@ const cutOf = (project: Project, place: ZonePlace) => {
   return { place, section: cutSection(project, place, { state: 'planned', width_mm: planned_mm }) }
 }
 
-/** Writes the check of a project as pages. */
-export const writeReport = (
+/** Writes the check of a project as pages; with heat, the sums of each zone and a sheet of its temperature field too. */
+export const writeReport = async (
   project: Project,
   target: Target,
-  look: Pick<SheetOptions, 'language' | 'palette'>,
-): Promise<Result<string>> => writeDrawings(project, checkReport(project, check(project), look), target)
+  { withHeat, ...look }: Pick<SheetOptions, 'language' | 'palette'> & { readonly withHeat: boolean },
+): Promise<Result<string>> => {
+  if (!withHeat) return writeDrawings(project, checkReport(project, check(project), look), target)
+  const report = check(project, undefined, physicsDesk())
+  const studies: ZoneStudy[] = []
+  const sheets: Drawing[] = []
+  for (const place of studiedPlaces(project)) {
+    const study = studyZone(project, place)
+    if (!study.ok) return study
+    const { section } = study.value.humid
+    const heat = solvedPicture(heatQuestion(project, place, section))
+    if (!heat.ok) return heat
+    studies.push(study.value)
+    const sheet = { ...look, report, sheet: `H${sheets.length + 1}`, heat: heat.value }
+    const fitting = sheetScales(project, place, section, { ...sheet, paper: 'A4' })
+    sheets.push(detailSheet(project, place, section, isSome(fitting) ? { ...sheet, paper: 'A4' } : sheet))
+  }
+  const [first, ...more] = checkReport(project, report, { ...look, studies })
+  return writeDrawings(project, [first, ...more, ...sheets], target)
+}
 
 /** Writes sheets of a project with the project in them. */
 export const writeDrawings = async (

@@ -18,6 +18,7 @@ export const check: Command = {
   takes: [{ name: 'file', says: 'the project file' }],
   options: [
     { flags: '--practice <id>', says: `practice to check by, instead of the project's own: ${ids(', ')}` },
+    { flags: '--heat', says: 'solve heat and vapour of every zone too, and judge by them' },
     { flags: '--json', says: 'write findings as JSON, for other programs' },
     languageOption,
   ],
@@ -28,7 +29,9 @@ export const check: Command = {
     const { project, notes } = opened.value
     const practice = practiceFor(project, chosen['practice'])
     if (!practice.ok) return refuse(problemsText('--practice', practice.problems, language))
-    const report = checkProject(project, practice.value)
+    // The solver weighs as much as all the rest: only this option loads it.
+    const physics = chosen['heat'] === true ? (await import('../../../core/vapour')).physicsDesk() : undefined
+    const report = checkProject(project, practice.value, physics)
     const reported = { file: basename(file), project, practice: practice.value, report, notes }
     io.out(chosen['json'] === true ? reportJson(reported) : reportText(reported, language))
     return exitFor(report)

@@ -19,6 +19,10 @@ export const report: Command = {
       choices: ['black', 'colour'],
       usually: 'black',
     },
+    {
+      flags: '--without-heat',
+      says: 'leave out heat and vapour: sums, verdicts on them and temperature fields',
+    },
     languageOption,
   ],
   run: async ([file = ''], chosen, io) => {
@@ -36,7 +40,8 @@ export const report: Command = {
     const opened = await readProject(file)
     if (!opened.ok) return refuse(file, opened.problems)
     const palette = chosen['ink'] === 'colour' ? 'colour' : 'black'
-    const written = await writeReport(opened.value.project, target.value, { language, palette })
+    const withHeat = chosen['withoutHeat'] !== true
+    const written = await writeReport(opened.value.project, target.value, { language, palette, withHeat })
     if (!written.ok) return refuse('', written.problems)
     io.out(`${written.value}\n`)
     return 0

@@ -2,6 +2,7 @@ import { issueStanding, lastRevision, openingOf, type Project, zonesOf, type Zon
 import { practiceOf } from '../../practice'
 import { sideName, sides } from '../../kinds'
 import { type Finding, labels, type NotApplicable, type Report, verdicts, type Where } from '../../rules'
+import type { ZoneStudy } from '../../study'
 import { filled, isSome, type Language, listed, same, type Some, type Words, words } from '../../words'
 import type { Drawing, Mark, Palette } from '../mark'
 import { cautions, cautionsHeading } from '../sheet/notes'
@@ -10,6 +11,7 @@ import { a4 } from '../sheet/paper'
 import { heights } from '../text/lettering'
 import { line, text } from '../sheet/marks'
 import { findingRows } from './finding-rows'
+import { heatPieces } from './heat-pieces'
 import { inputsOf } from './inputs'
 import { paginate, type Piece } from './pages'
 import { headingPiece, rowPiece, statusPiece } from './pieces'
@@ -24,13 +26,23 @@ const title = words('Check report', 'Prüfbericht')
 export const checkReport = (
   project: Project,
   report: Report,
-  { language, palette }: { readonly language: Language; readonly palette: Palette },
+  {
+    language,
+    palette,
+    studies = [],
+  }: {
+    readonly language: Language
+    readonly palette: Palette
+    /** heat and vapour of zones, where they were solved */
+    readonly studies?: readonly ZoneStudy[]
+  },
 ): Some<Drawing> => {
   const pieces = [
     ...summary(project, report, language),
     ...inputPieces(project, language),
     ...findingPieces(project, report, language),
     ...silentPieces(project, report, language),
+    ...heatPieces(project, studies, language),
     headingPiece(cautionsHeading[language], 1),
     ...cautions.map(it => rowPiece({ label: '–', text: it[language], labelWidth_mm: 5 })),
   ]

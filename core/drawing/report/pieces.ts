@@ -1,5 +1,5 @@
 import type { Mark } from '../mark'
-import { line, text } from '../sheet/marks'
+import { line, text, underWords_mm } from '../sheet/marks'
 import { a4 } from '../sheet/paper'
 import type { Status } from '../style/verdicts'
 import { heights, linesOf as brokenAt, textWidth_mm } from '../text/lettering'
@@ -65,8 +65,8 @@ export const rowPiece = (it: RowOf): Piece => {
           ? [
               line(
                 'hidden',
-                [x + at, foot(0) - 0.8],
-                [x + at + textWidth_mm(number, heights.note_mm), foot(0) - 0.8],
+                [x + at, foot(0) - underWords_mm],
+                [x + at + textWidth_mm(number, heights.note_mm), foot(0) - underWords_mm],
               ),
             ]
           : []),
