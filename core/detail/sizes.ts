@@ -25,7 +25,8 @@ export const sizesOf = (project: Project, id: Id): Sizes => {
     sides.reduce((sum, side) => sum + widestPlanned_mm(project, opening, side), 0)
   const frame = { width_mm: opening.width_mm.value, height_mm: opening.height_mm.value }
   const across_mm = joints('left', 'right')
-  const upright_mm = joints('head', 'sill')
+  // a box takes its height out of what the frame may have
+  const upright_mm = joints('head', 'sill') + (opening.box?.height_mm.value ?? 0)
   const measuredWidth = smallest(opening.survey?.widths_mm)
   const measuredHeight = smallest(opening.survey?.heights_mm)
   const clear = {

@@ -5,7 +5,7 @@ import type { Some } from '../words'
 
 /** The sizes that a rule about one side asks for: its frame and its opening, across the joint. */
 export type SideSizes = {
-  /** width of the frame at a jamb, its height at head and sill */
+  /** width of the frame at a jamb, its height with the box on it at head and sill */
   readonly frame: Stated<number>
   readonly frameField: FieldAt
   /** the frame and the planned joints on both its sides, each where it is widest */
@@ -15,7 +15,8 @@ export type SideSizes = {
 /** Sizes across the joint of a side. */
 export const sideSizes = (project: Project, opening: Opening, side: Side): SideSizes => {
   const upright = side === 'head' || side === 'sill'
-  const frame = upright ? opening.height_mm : opening.width_mm
+  const height_mm = opening.height_mm.value + (opening.box?.height_mm.value ?? 0)
+  const frame = upright ? { ...opening.height_mm, value: height_mm } : opening.width_mm
   const { head, sill, left, right } = opening.sides
   const joints_mm = (upright ? [head, sill] : [left, right]).map(zones => widestJoint_mm(project, zones))
   return {

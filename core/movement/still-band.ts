@@ -70,7 +70,7 @@ const ofOpening = (
     (size.value - frame.value) / 2 + shift_mm - flank_mm
   const terms = (size: Stated<number>, says: Words, flank_mm: number): readonly Term[] => [
     term('', size, says),
-    term('−', frame, frameSize),
+    term('−', frame, opening.box && isUpright(side) ? frameAndBox : frameSize),
     { sign: '÷', value: 2, unit: 'one', says: oneOfTwo },
     ...(shift_mm === 0 ? [] : [{ sign: '+', value: shift_mm, unit: 'mm', says: offCentre } as const]),
     ...(flank_mm === 0
@@ -138,6 +138,7 @@ const measuredJoint = words('joint as measured', 'Fuge, gemessen')
 const smallestOpening = words('smallest opening', 'kleinste Öffnung')
 const largestOpening = words('largest opening', 'größte Öffnung')
 const frameSize = words('frame', 'Rahmen')
+const frameAndBox = words('frame and box', 'Rahmen und Kasten')
 const oneOfTwo = words('one of two joints', 'eine von zwei Fugen')
 const offCentre = words('off centre', 'außermittig')
 const offPlumb = words('flank stands in', 'Leibung steht vor')

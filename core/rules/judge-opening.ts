@@ -1,5 +1,7 @@
 import type { Id } from '../geometry'
 import { sides } from '../kinds'
+import { rebateBand } from '../movement'
+import type { AnySeal } from '../seals'
 import { isSome } from '../words'
 import { rules } from './all'
 import type { Judgement } from './judge'
@@ -35,12 +37,18 @@ const ofWholes = rules.filter(it => it.about !== 'zone' && it.about !== 'part')
 /** A rule about a part is asked of every seal that it applies to; where there is none, once, of the zone. */
 const judgeZone = (at: Place, asker: (at: Place) => Asked): readonly Judged[] => {
   const ofZone = asker(at)
-  const ofSeals = at.joint.seals.map(seal => asker({ ...at, seal }))
+  const ofSeals = at.joint.seals.map(seal => asker(atSeal(at, seal)))
   return ofZones.flatMap(rule => {
     if (rule.about === 'zone') return ofZone(rule)
     const parts = ofSeals.map(asked => asked(rule)).filter(it => it.found.answer.verdict !== 'not-applicable')
     return isSome(parts) ? parts : ofZone(rule)
   })
+}
+
+/** A seal in the gap of a rebate is judged by that gap, not by the joint between flank and frame. */
+const atSeal = (at: Place, seal: AnySeal): Place => {
+  const band = seal.gap === 'rebate' ? rebateBand(at.project, at.opening.id, at.side, at.zone.id) : undefined
+  return band ? { ...at, seal, band } : { ...at, seal }
 }
 
 /**

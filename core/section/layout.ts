@@ -9,6 +9,7 @@ import {
   type Project,
   type Reveal,
   type Sill,
+  standsAt,
   wallDepths,
   type WallDepths,
   wallOf,
@@ -73,7 +74,6 @@ export const layoutOf = (project: Project, place: ZonePlace, width_mm: number): 
   const depths = wallDepths(wall)
   const profile = profileOf(frame)
   const box = place.side === 'head' ? opening.box : undefined
-  const position_mm = opening.position_mm.value
   const fixings = opening.fixings.filter(it => holds(it, place.side))
   return {
     side: place.side,
@@ -83,7 +83,11 @@ export const layoutOf = (project: Project, place: ZonePlace, width_mm: number): 
     opening: opening.id,
     wall: wall.id,
     joint: joint.id,
-    stands: box ? asBox(box, position_mm) : asFrame(profile, position_mm),
+    stands: {
+      ...standsAt(project, opening, place.side),
+      outer_mm: box?.height_mm.value ?? profile.face_mm,
+      inner_mm: box?.height_mm.value ?? profile.innerFace_mm,
+    },
     box,
     flank_mm: width_mm + (box?.height_mm.value ?? 0),
     isFirm: id => isFirm(materialOf(project, id)),
@@ -92,26 +96,13 @@ export const layoutOf = (project: Project, place: ZonePlace, width_mm: number): 
     fixing: fixings[0],
     sill: opening.sill,
     width_mm,
-    position_mm,
+    position_mm: opening.position_mm.value,
     depth_mm: profile.depth_mm,
     reveal: wall.reveal,
     cover_mm: wall.reveal.cover_mm.value,
     lining_mm: wall.reveal.lining_mm.value,
     reach_mm: Math.max(1000, 3 * (depths.inner_mm - depths.outer_mm)),
   }
-}
-
-const asFrame = (profile: Profile, position_mm: number): Stands => ({
-  from_mm: position_mm,
-  to_mm: position_mm + profile.depth_mm,
-  outer_mm: profile.face_mm,
-  inner_mm: profile.innerFace_mm,
-})
-
-const asBox = (box: Box, position_mm: number): Stands => {
-  const from_mm = position_mm - box.forward_mm.value
-  const free_mm = box.height_mm.value
-  return { from_mm, to_mm: from_mm + box.depth_mm.value, outer_mm: free_mm, inner_mm: free_mm }
 }
 
 /** Whether a fixing holds a side; one that nobody has placed anywhere may hold any. */

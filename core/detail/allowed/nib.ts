@@ -2,7 +2,8 @@ import type { Id } from '../../geometry'
 import { words } from '../../words'
 import { wallDepths } from '../depths'
 import { entryAt, frameOf, jointOf, openingsWith, profileOf } from '../find'
-import type { Opening, Project } from '../model'
+import type { Project } from '../model'
+import { standsAt } from '../stands-at'
 import type { Allowed } from './position'
 
 /** No nib is thinner or laps less: ours, less would break off. */
@@ -13,23 +14,15 @@ export const allowedNibDepth = (project: Project, id: Id): Allowed => {
   const wall = entryAt(project.walls, id)
   const bearing_mm = wall ? wallDepths(wall).bearing_mm : 1000
   const isInside = wall?.reveal.form === 'outer-rebate'
-  const free = openingsWith(project, id).map(opening => {
-    const { from_mm, to_mm } = standsAt(project, opening)
-    return isInside ? bearing_mm - to_mm : from_mm
-  })
+  const free = openingsWith(project, id).flatMap(opening =>
+    (['head', 'left'] as const).map(side => {
+      const { from_mm, to_mm } = standsAt(project, opening, side)
+      return isInside ? bearing_mm - to_mm : from_mm
+    }),
+  )
   return {
     bounds: { unit: 'mm', min: least_mm, max: Math.max(least_mm, Math.min(bearing_mm - least_mm, ...free)) },
     because: words('up to the frame that it holds', 'bis an den Rahmen, den er hält'),
-  }
-}
-
-/** From where to where frame and box of an opening stand in the depth of the wall. */
-const standsAt = (project: Project, it: Opening): { readonly from_mm: number; readonly to_mm: number } => {
-  const { depth_mm } = profileOf(frameOf(project, it.id))
-  const from_mm = it.position_mm.value - (it.box?.forward_mm.value ?? 0)
-  return {
-    from_mm,
-    to_mm: Math.max(it.position_mm.value + depth_mm, from_mm + (it.box?.depth_mm.value ?? 0)),
   }
 }
 
