@@ -10,6 +10,7 @@ const width_mm = a4.frame[1][0] - a4.frame[0][0]
 /** From one line to the next, and between two columns. Ours. */
 const pitch_mm = 4
 const between_mm = 5
+const underHead_mm = 1.2
 /** A name is broken where the numbers leave no more room than this: ours. */
 const leastName_mm = 50
 
@@ -25,7 +26,7 @@ export const tablePieces = ({ title, head, rows, notes }: Table, language: Langu
   const rowOf = (row: (typeof rows)[number], isHead: boolean): Piece => {
     const named = linesOf(row[0]?.[language] ?? '', shown_mm, heights.note_mm)
     return {
-      height_mm: Math.max(1, named.length) * pitch_mm,
+      height_mm: Math.max(1, named.length) * pitch_mm + (isHead ? underHead_mm : 0),
       ...(isHead && { keeps: Math.min(2, rows.length) }),
       draw: ([x, y]) => {
         let right = x + shown_mm
@@ -35,7 +36,7 @@ export const tablePieces = ({ title, head, rows, notes }: Table, language: Langu
             right += (numbers_mm[at + 1] ?? 0) > 0 ? (numbers_mm[at + 1] ?? 0) + between_mm : 0
             return text(written(cell[language]), [right, y - 3], { anchor: 'end', faint: isHead })
           }),
-          ...(isHead ? [line('field', [x, y - pitch_mm - 0.4], [right, y - pitch_mm - 0.4])] : []),
+          ...(isHead ? [line('field', [x, y - pitch_mm - 0.2], [right, y - pitch_mm - 0.2])] : []),
         ]
       },
     }

@@ -6,6 +6,7 @@ import {
   openingOf,
   type Project,
   wallOf,
+  winterValues,
   type ZonePlace,
 } from '../../detail'
 import type { Id } from '../../geometry'
@@ -13,7 +14,10 @@ import { inWords, noBreak, writeNumber, writeQuantity } from '../../units'
 import { filled, type Words, words } from '../../words'
 import { lengthSign, type LengthUnit, writeLength } from '../sizes/lengths'
 
-/** Every value at a zone that rests on an assumption, with its number, in the order of the parts. */
+/**
+ * Every value at a zone that rests on an assumption, with its number, in the order of the parts. The air on both sides is
+ * left to what is computed with it: a sheet with heat writes it beside its scale.
+ */
 export const assumedAt = (project: Project, place: ZonePlace, unit: LengthUnit = 'mm'): readonly Words[] => {
   const opening = openingOf(project, place.opening)
   const wall = wallOf(project, place.opening)
@@ -27,8 +31,10 @@ export const assumedAt = (project: Project, place: ZonePlace, unit: LengthUnit =
     ...joint.seals.map(it => it.id),
     ...opening.fixings.map(it => it.id),
   ]
+  const air = new Set(winterValues(opening.id).map(it => it.field))
   return parts.flatMap(part =>
     fieldsOf(project, part).flatMap(field => {
+      if (air.has(field.id)) return []
       const value = known(project, { field: field.id, part })
       if (value?.basis !== 'assumed') return []
       const amount =
