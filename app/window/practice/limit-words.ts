@@ -52,19 +52,17 @@ const valueName: Readonly<Record<string, Words>> = { ...frameMaterialName, ...re
 /** The name of a key; one that has none speaks for itself. */
 export const nameOfKey = (key: string): Words => keyName[key] ?? same(key.replaceAll(/[_.-]/g, ' '))
 
-/** The unit that the name of a key says. */
+const unitOfEnd = [
+  ['_mm_m', 'mm/m'],
+  ['_mm', 'mm'],
+  ['_deg', '°'],
+  ['_pct', '%'],
+  ['_kg_m2', 'kg/m²'],
+] as const
+
+/** The unit that the name of a key says: of `share_pct.min` that of its group. */
 export const unitOfKey = (key: string): string =>
-  /_mm_m$/.test(key)
-    ? 'mm/m'
-    : /_mm$/.test(key)
-      ? 'mm'
-      : /_deg$/.test(key)
-        ? '°'
-        : /_pct/.test(key)
-          ? '%'
-          : /_kg_m2$/.test(key)
-            ? 'kg/m²'
-            : ''
+  unitOfEnd.find(([end]) => (key.split('.')[0] ?? key).endsWith(end))?.[1] ?? ''
 
 const nameOfValue = (value: unknown): Words =>
   valueName[String(value)] ?? same(String(value).replaceAll('-', ' '))
