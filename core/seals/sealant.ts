@@ -7,7 +7,7 @@ import { bondBreaker, breakerLine, breakerTape, sealantMu } from './bead'
 import { inGap } from './gap'
 import { sealKind } from './kind'
 import { rangeOf, steady } from './resistance'
-import { mostDepth_mm, type SealValue } from './seal-kind'
+import { mostDepth_mm, type SealChoice, type SealValue } from './seal-kind'
 
 const depth: SealValue = {
   id: 'sealant.depth',
@@ -44,6 +44,17 @@ const mu: SealValue = {
   fallback: () => sealantMu,
 }
 
+const sealantClasses = ['25LM', '25HM', '20LM', '20HM', '12.5E', '12.5P', '7.5P'] as const
+type SealantClass = (typeof sealantClasses)[number]
+const classOf = (value: SealantClass) => ({ value, name: words(`class ${value}`, `Klasse ${value}`) })
+const classChoice: SealChoice = {
+  id: 'sealant.class',
+  key: 'class',
+  name: words('Sealant class', 'Dichtstoffklasse'),
+  choices: [classOf(sealantClasses[0]), ...sealantClasses.slice(1).map(classOf)],
+  because: words('movement and modulus, as declared', 'Bewegung und Modul, nach Angabe des Produkts'),
+}
+
 type Sealant = {
   readonly kind: 'sealant'
   readonly id: string
@@ -55,6 +66,8 @@ type Sealant = {
   readonly mu?: Stated<number>
   /** a tape behind the bead that it does not stick to; counts only where there is no rod */
   readonly breaker?: Stated<'yes' | 'no'>
+  /** as it is sold: movement and modulus (ISO 11600) */
+  readonly class?: Stated<SealantClass>
 }
 
 /** How far the rod's face bulges into the bead, as a share of the joint's width: ours, a rod pressed flat at its flanks. */
@@ -85,12 +98,13 @@ export const sealant = sealKind<Sealant>({
     share_pct: stated(z.number().positive().max(100)).exactOptional(),
     mu: stated(z.number().min(1).max(1e6)).exactOptional(),
     breaker: stated(z.enum(['yes', 'no'])).exactOptional(),
+    class: stated(z.enum(sealantClasses)).exactOptional(),
   }),
   planes: ['outer', 'inner'],
   inRebate: true,
   serves: it => [it.plane],
   values: [depth, rod, share, mu],
-  choices: [bondBreaker],
+  choices: [bondBreaker, classChoice],
   fresh: (id, plane, bay) => ({
     kind: 'sealant',
     id,
@@ -106,15 +120,17 @@ export const sealant = sealKind<Sealant>({
     const inward = it.plane === 'outer'
     const face = inward ? bay.from_mm : bay.to_mm
     const towards = inward ? 1 : -1
-    const back = face + towards * beadDepth_mm(it, width_mm)
+    const slot_mm = bay.to_mm - bay.from_mm
+    const deep_mm = Math.min(beadDepth_mm(it, width_mm), slot_mm)
+    const back = face + towards * deep_mm
     const bead = (to_mm: number) =>
       body(it.id, 'bead', across(bay, Math.min(face, to_mm), Math.max(face, to_mm)), ofMaterial('silicone'))
-    if (!it.rod_mm)
+    const { flat_mm, rise_mm } = pressed(it.rod_mm?.value ?? 0, width_mm)
+    // a rod that is far too thick ends where the joint does; where a bead leaves no room for one, none is seen
+    const room_mm = slot_mm - deep_mm - 2 * rise_mm
+    if (!it.rod_mm || room_mm < 0)
       return { regions: [bead(back)], lines: onBreaker(it) ? [breakerLine(it.id, bay, back)] : [] }
-    const { flat_mm, rise_mm } = pressed(it.rod_mm.value, width_mm)
     const near = back + towards * rise_mm
-    // a rod that is far too thick ends where the joint does
-    const room_mm = Math.max(0, bay.to_mm - bay.from_mm - beadDepth_mm(it, width_mm) - 2 * rise_mm)
     const far = near + towards * Math.min(flat_mm, room_mm)
     const front = arched(bay, near, -towards * rise_mm)
     const rear = arched(bay, far, towards * rise_mm).toReversed()

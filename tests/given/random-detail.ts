@@ -1,8 +1,11 @@
 import {
+  addedParts,
   applyEdit,
   choicesOf,
   type Edit,
   fieldsOf,
+  fixingKinds,
+  partIds,
   profiles,
   type Project,
   samples,
@@ -11,7 +14,7 @@ import {
   type ZonePlace,
   zonesOf,
 } from '../../core/detail'
-import { planes } from '../../core/kinds'
+import { planes, sides } from '../../core/kinds'
 import { sealKinds } from '../../core/seals'
 import { specified } from '../../core/units'
 import { type Random, randomFrom } from './random'
@@ -23,7 +26,10 @@ export const randomDetail = (seed: number): RandomDetail => {
   const random = randomFrom(seed)
   const [first, ...more] = samples.map(it => it.project)
   if (first === undefined) throw new Error('there are no samples')
-  let project = withSeals(withProfile(withWall(random.one([first, ...more]), random), random), random)
+  let project = withParts(
+    withSeals(withProfile(withWall(random.one([first, ...more]), random), random), random),
+    random,
+  )
   for (let i = 0; i < 14; i++) {
     const result = applyEdit(project, randomEdit(project, random))
     if (result.ok) project = result.value
@@ -73,10 +79,40 @@ export const withSeals = (project: Project, random: Random): Project => {
   return next
 }
 
+/** The project now and then with a box on its frame, with fixings of another kind, with seals in the gap of its rebate. */
+export const withParts = (project: Project, random: Random): Project => {
+  const [opening] = Object.values(project.openings)
+  if (opening === undefined) throw new Error('there is no opening')
+  const seals = Object.values(project.joints).flatMap(it => it.seals.map(seal => seal.id))
+  const state = (field: string, part: string, word: string): Edit => ({
+    kind: 'state',
+    at: { field, part },
+    to: specified(word),
+  })
+  const edits: readonly Edit[] = [
+    ...(random.chance(0.3) ? [{ kind: 'add', into: opening.id, part: 'box' } as const] : []),
+    ...(random.chance(0.3) ? [{ kind: 'add', into: opening.id, part: 'fixing' } as const] : []),
+    ...opening.fixings.flatMap(it =>
+      random.chance(0.5) ? [state('fixing.kind', it.id, random.one(fixingKinds))] : [],
+    ),
+    ...seals.flatMap(it => (random.chance(0.6) ? [state('seal.gap', it, 'rebate')] : [])),
+  ]
+  return edits.reduce((so, edit) => {
+    const done = isPossible(so, edit) ? applyEdit(so, edit) : undefined
+    return done?.ok ? done.value : so
+  }, project)
+}
+
+/** Whether the part of an edit has the word that it states: behind no nib there is no gap. */
+const isPossible = (project: Project, edit: Edit): boolean =>
+  edit.kind !== 'state' || choicesOf(project, edit.at.part).some(it => it.id === edit.at.field)
+
 /** Any edit: of a value within its allowed range, of the seals, of the layers, of the frame. */
 export const randomEdit = (project: Project, random: Random): Edit => {
   const joint = Object.keys(project.joints)[0] ?? ''
   const frame = Object.keys(project.frames)[0] ?? ''
+  const opening = Object.keys(project.openings)[0] ?? ''
+  const zones = zonesOf(project).map(it => it.zone.id)
   const layers = Object.values(project.walls).flatMap(it => it.layers.map(layer => layer.id))
   const seals = Object.values(project.joints).flatMap(it => it.seals.map(seal => seal.id))
   const kind = random.one(sealKinds.map(it => it.kind) as [string, ...string[]]) // there is more than one kind
@@ -97,17 +133,29 @@ export const randomEdit = (project: Project, random: Random): Edit => {
       material: random.one(['eps', 'clay-brick-1800', 'wood-fibre', 'gypsum-board']),
       thickness_mm: random.between(5, 200),
     }),
+    () => ({ kind: 'add', into: opening, part: random.one(addedParts), at_mm: random.between(100, 800) }),
+    () => ({
+      kind: 'remove',
+      part: random.one(
+        ['sill', 'box', 'block', 'fixing'].map(it => partOf(project, it)) as [string, ...string[]],
+      ),
+    }), // four of them
+    () => ({
+      kind: 'split-zone',
+      zone: random.one(zones as [string, ...string[]]),
+      at_mm: random.between(50, 1000),
+    }), // a side has one
+    () => ({
+      kind: 'space-fixings',
+      fixing: partOf(project, 'fixing'),
+      side: random.one(sides),
+      spacing_mm: random.between(200, 900),
+    }),
   ]
   if (random.chance(0.3)) return random.one(structural as [() => Edit, ...(() => Edit)[]])() // the list above is not empty
-  const parts = [
-    joint,
-    frame,
-    ...layers,
-    ...seals,
-    ...Object.keys(project.walls),
-    ...Object.keys(project.openings),
-  ]
-  const part = random.one(parts as [string, ...string[]]) // a project has at least one joint
+  // what the climate of the place is changes no cut
+  const parts = partIds(project).filter(it => it !== 'site')
+  const part = random.one(parts as readonly string[] as [string, ...string[]]) // a project has at least one joint
   const [choice, ...choices] = choicesOf(project, part)
   if (choice && random.chance(0.3)) {
     const chosen = random.one([choice, ...choices])
@@ -121,3 +169,7 @@ export const randomEdit = (project: Project, random: Random): Edit => {
   const value = random.chance(0.2) ? random.one([min, max]) : random.between(min, max)
   return { kind: 'state', at: { field: chosen.id, part }, to: { value, basis: 'specified' } }
 }
+
+/** The first part whose name begins so, or a name that nothing has. */
+const partOf = (project: Project, kind: string): string =>
+  partIds(project).find(it => it.startsWith(`${kind}-`)) ?? `${kind}-0`
