@@ -1,6 +1,5 @@
 import { describe, expect, it, vi } from 'vitest'
 import { denyPermissions, guardPages } from '../../app/main/guard'
-import { menuTemplate } from '../../app/main/menu'
 
 vi.mock('electron', () => import('./electron-double'))
 
@@ -52,9 +51,4 @@ describe('a page', () => {
     } as unknown as Parameters<typeof denyPermissions>[0])
     expect(answers).toEqual([false, false, false])
   })
-})
-
-it('macOS gets a menu with the standard commands, other systems none', () => {
-  expect(menuTemplate('linux', () => undefined)).toBeUndefined()
-  expect(menuTemplate('darwin', () => undefined)?.map(it => it.role)).toContain('editMenu')
 })
