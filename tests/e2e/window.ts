@@ -21,6 +21,8 @@ export type Opened = {
   readonly language?: 'en' | 'de'
   /** number of a sample in the menu; the first is what the address opens */
   readonly sample?: number
+  /** a page with what the browser kept for that one; else it keeps nothing for anybody */
+  readonly beside?: Page
   /** nothing is opened: the page shows where work begins */
   readonly atStart?: true
   /** runs in the page before its own scripts */
@@ -58,11 +60,8 @@ export const withWindow = () => {
   return async (of: Opened = {}): Promise<Watched> => {
     const { width = 1280, height = 720, theme = 'light', language = 'en', sample = 0 } = of
     if (browser === undefined) throw new Error('the browser did not start')
-    const page = await browser.newPage({
-      viewport: { width, height },
-      locale: language,
-      acceptDownloads: true,
-    })
+    const look = { viewport: { width, height }, locale: language, acceptDownloads: true }
+    const page = await (of.beside ? of.beside.context().newPage() : browser.newPage(look))
     // From now on the driver takes file choosers over: asked for only when one is about to open, it may come too late.
     page.on('filechooser', () => undefined)
     const faults: string[] = []

@@ -22,6 +22,7 @@ export const newCopies = (page: Window, { board, file, notes, host }: Of): Copie
   let timer: number | undefined
   let writing: Promise<void> = Promise.resolve()
   let hasFailed = false
+  let wasUnsaved = false
 
   const rest = (): void => {
     edits = 0
@@ -63,16 +64,20 @@ export const newCopies = (page: Window, { board, file, notes, host }: Of): Copie
     if (document !== seen.document) {
       rest()
       keptAt = undefined
+      wasUnsaved = false
       seen = { document, revision: isUnsaved ? -1 : revision }
     }
     if (gesture) return
     if (!isUnsaved) {
       rest()
       seen = { document, revision }
-      if (keptAt !== undefined) void host.letGo(document)
+      // Also copies that were kept before a crash: their work is in a file now.
+      if (wasUnsaved) void host.letGo(document)
+      wasUnsaved = false
       keptAt = undefined
       return
     }
+    wasUnsaved = true
     if (revision === seen.revision) return
     seen = { document, revision }
     edits++
