@@ -169,18 +169,25 @@ export const cutLine = (of: RingSizes, side: Side): { readonly path: string; rea
   }
 }
 
-/** The joint along a side, drawn outside the ring. */
-export const jointStrip = (of: RingSizes, side: Side, mm: number): readonly At[] => {
+/** The joint along a side, drawn outside the ring; of a zone only its share of the side, from the left or lower end. */
+export const jointStrip = (
+  of: RingSizes,
+  side: Side,
+  mm: number,
+  [from, to]: readonly [number, number] = [0, 1],
+): readonly At[] => {
   const { x0, y0, x1, y1 } = outerBox(of)
   const [near, far] = [1.5, 1.5 + wedge(mm)]
+  const [xa, xb] = [x0 + (x1 - x0) * from, x0 + (x1 - x0) * to]
+  const [ya, yb] = [y1 + (y0 - y1) * from, y1 + (y0 - y1) * to]
   switch (side) {
     case 'head':
-      return [[x0, y0 - near], [x1, y0 - near], [x1, y0 - far], [x0, y0 - far]] // prettier-ignore
+      return [[xa, y0 - near], [xb, y0 - near], [xb, y0 - far], [xa, y0 - far]] // prettier-ignore
     case 'sill':
-      return [[x0, y1 + near], [x1, y1 + near], [x1, y1 + far], [x0, y1 + far]] // prettier-ignore
+      return [[xa, y1 + near], [xb, y1 + near], [xb, y1 + far], [xa, y1 + far]] // prettier-ignore
     case 'left':
-      return [[x0 - near, y0], [x0 - near, y1], [x0 - far, y1], [x0 - far, y0]] // prettier-ignore
+      return [[x0 - near, yb], [x0 - near, ya], [x0 - far, ya], [x0 - far, yb]] // prettier-ignore
     case 'right':
-      return [[x1 + near, y0], [x1 + near, y1], [x1 + far, y1], [x1 + far, y0]] // prettier-ignore
+      return [[x1 + near, yb], [x1 + near, ya], [x1 + far, ya], [x1 + far, yb]] // prettier-ignore
   }
 }

@@ -1,8 +1,9 @@
-import { jointOf, type Project, type ZonePlace } from '../../../core/detail'
+import { jointOf, type Project, sideLength_mm, type ZonePlace } from '../../../core/detail'
 import { type Plane, type Side, planes, sides } from '../../../core/kinds'
 import { type JointBand, jointBand } from '../../../core/movement'
 import { type Report, type Verdict, verdicts } from '../../../core/rules'
 import { type AnySeal, kindOf, serves } from '../../../core/seals'
+import type { Band } from '../../../core/units'
 import type { Words } from '../../../core/words'
 
 /** One plane along one side of the opening: what is in it and the worst that is said of it. */
@@ -16,22 +17,67 @@ export type Stretch = {
 }
 
 /** One side of the opening: its joint, and the worst verdict at it. */
-export type SideRow = { readonly side: Side; readonly band: JointBand; readonly worst: Verdict | undefined }
+export type SideRow = {
+  readonly side: Side
+  /** of the zone that is looked at, else of the first */
+  readonly band: JointBand
+  /** over all zones of the side */
+  readonly still_mm: Band
+  readonly zones: readonly SideZone[]
+  readonly worst: Verdict | undefined
+}
+/** A zone of a side: its share of the side's length, from the left or lower end, and its joint. */
+export type SideZone = {
+  readonly zone: string
+  readonly share: readonly [number, number]
+  readonly band: JointBand
+}
 
-const firstOf = (project: Project, opening: string, side: Side): ZonePlace | undefined => {
-  const zone = project.openings[opening]?.sides[side][0]
-  return zone && { opening, side, zone }
+/** The zone of a side that is looked at: the one of the view where it is of this side, else the first. */
+const lookedAt = (
+  project: Project,
+  opening: string,
+  side: Side,
+  zone: string | undefined,
+): ZonePlace | undefined => {
+  const zones = project.openings[opening]?.sides[side]
+  const found = zones?.find(it => it.id === zone) ?? zones?.[0]
+  return found && { opening, side, zone: found }
+}
+
+/** The zones of a side, one after the other. The last one goes to the end of its side. */
+const zonesAlong = (project: Project, id: string, side: Side): readonly SideZone[] => {
+  const opening = project.openings[id]
+  if (opening === undefined) return []
+  const zones = opening.sides[side]
+  const length_mm = Math.max(sideLength_mm(opening, side), ...zones.slice(0, -1).map(it => it.to_mm))
+  return zones.map((zone, i) => ({
+    zone: zone.id,
+    share: [(zones[i - 1]?.to_mm ?? 0) / length_mm, i === zones.length - 1 ? 1 : zone.to_mm / length_mm],
+    band: jointBand(project, id, side, zone.id),
+  }))
 }
 
 /** All twelve stretches, outer plane first, sides in their order. */
-export const stretchesOf = (project: Project, opening: string, report: Report): readonly Stretch[] =>
+export const stretchesOf = (
+  project: Project,
+  opening: string,
+  report: Report,
+  zone?: string,
+): readonly Stretch[] =>
   planes.toReversed().flatMap(plane =>
     sides.flatMap((side): Stretch[] => {
-      const place = firstOf(project, opening, side)
+      const place = lookedAt(project, opening, side, zone)
       if (place === undefined) return []
       const seal = jointOf(project, place.zone).seals.find(it => serves(it, plane))
       if (seal === undefined) return [{ side, plane, state: 'empty' }]
-      const about = report.findings.filter(it => it.where.side === side && it.where.part === seal.id)
+      const about = report.findings.filter(
+        it =>
+          it.where.opening === opening &&
+          it.where.side === side &&
+          (it.where.zone === undefined || it.where.zone === place.zone.id) &&
+          it.where.part === seal.id,
+      )
       return [
         {
           side,
@@ -45,15 +91,26 @@ export const stretchesOf = (project: Project, opening: string, report: Report): 
   )
 
 /** The four sides with their joints. */
-export const sideRows = (project: Project, opening: string, report: Report): readonly SideRow[] =>
+export const sideRows = (
+  project: Project,
+  opening: string,
+  report: Report,
+  zone?: string,
+): readonly SideRow[] =>
   sides.flatMap((side): SideRow[] => {
-    const place = firstOf(project, opening, side)
+    const place = lookedAt(project, opening, side, zone)
     if (place === undefined) return []
+    const zones = zonesAlong(project, opening, side)
     const about = report.findings.filter(it => it.where.opening === opening && it.where.side === side)
     return [
       {
         side,
         band: jointBand(project, opening, side, place.zone.id),
+        zones,
+        still_mm: {
+          min: Math.min(...zones.map(it => it.band.still_mm.min)),
+          max: Math.max(...zones.map(it => it.band.still_mm.max)),
+        },
         worst: worst(about.map(it => it.verdict)),
       },
     ]

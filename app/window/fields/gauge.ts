@@ -19,8 +19,8 @@ export const barsOf = (joint: Joint): readonly GaugeBar[] =>
   })
 
 /** From two below the smallest to five above the largest, so that words at the right end have room. */
-export const scaleOf = (band: JointBand, bars: readonly GaugeBar[]): GaugeScale => {
-  const ends = [band.moving_mm, ...bars.map(it => it.takes)].flatMap(it => [it.min, it.max])
+export const scaleOf = (bands: readonly JointBand[], bars: readonly GaugeBar[]): GaugeScale => {
+  const ends = [...bands.map(it => it.moving_mm), ...bars.map(it => it.takes)].flatMap(it => [it.min, it.max])
   const even = (value: number) => Math.floor(value / 2) * 2
   const from = Math.max(0, even(Math.min(...ends) - 1))
   const reach = Math.max(...ends) + 4 - from
