@@ -24,7 +24,7 @@ export const tablePieces = ({ title, head, rows, notes }: Table, language: Langu
   const widest_mm = Math.max(...[head, ...rows].map(row => widthOf(row[0]?.[language] ?? '')))
   const shown_mm = Math.min(name_mm, widest_mm)
   const rowOf = (row: (typeof rows)[number], isHead: boolean): Piece => {
-    const named = linesOf(row[0]?.[language] ?? '', shown_mm, heights.note_mm)
+    const named = linesOf(written(row[0]?.[language] ?? ''), shown_mm, heights.note_mm)
     return {
       height_mm: Math.max(1, named.length) * pitch_mm + (isHead ? underHead_mm : 0),
       ...(isHead && { keeps: Math.min(2, rows.length) }),

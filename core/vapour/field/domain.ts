@@ -36,8 +36,9 @@ export const domainOf = (it: VapourCase): Domain => {
     const length_m = edgeLength_m(mesh, e)
     for (const v of [mesh.edgeFrom[e]!, mesh.edgeTo[e]!]) {
       const own = node[slotAt(mesh, one, v)]!
-      if (other >= 0 && across_m[e]! > 0)
-        links.push({ a: own, b: node[slotAt(mesh, other, v)]!, weight: (half * length_m) / across_m[e]! })
+      const beyond = other >= 0 && across_m[e]! > 0 ? node[slotAt(mesh, other, v)]! : own
+      // Round the free end of a membrane both sides are one node.
+      if (beyond !== own) links.push({ a: own, b: beyond, weight: (half * length_m) / across_m[e]! })
       const air_Pa = other < 0 ? it.airAt_Pa(e) : undefined
       if (air_Pa !== undefined)
         films.push({ node: own, air_Pa, weight: (half * length_m) / (film_m + across_m[e]!) })
