@@ -1,10 +1,10 @@
-import type { Pen } from '../../../core/drawing'
-import { onDark } from './dark'
+import type { FillUse, Pen } from '../../../core/drawing'
+import { heatOnDark, onDark } from './dark'
 
 /** The colours of the board, out of the tokens of the theme in use. */
 export type Colours = {
   readonly pen: (pen: Pen, onPaper: string) => string
-  readonly fill: (use: 'tint' | 'solid' | 'clear' | 'mark', onPaper: string) => string
+  readonly fill: (use: FillUse, onPaper: string) => string
   readonly letters: string
 }
 
@@ -36,9 +36,17 @@ export const coloursOf = (page: Document, isDark: boolean): Colours => {
     pen: (pen, onPaper) => (onPaper === '#FFFFFF' ? ground : (pens.get(pen) ?? (isDark ? letters : onPaper))),
     fill: (use, onPaper) => {
       if (use === 'clear') return ground
+      if (use === 'heat') return isDark ? heatOnDark(onPaper) : onPaper
       if (use === 'mark') return isDark ? letters : onPaper
       return isDark ? onDark(onPaper) : onPaper
     },
     letters,
   }
 }
+
+/** The colours of outlines over a temperature field: it stands in the place of tints and hatches, which stay to be taken hold of. */
+export const overHeat = (colours: Colours): Colours => ({
+  ...colours,
+  pen: (pen, onPaper) => (pen === 'hatch' ? 'transparent' : colours.pen(pen, onPaper)),
+  fill: (use, onPaper) => (use === 'tint' || use === 'solid' ? 'transparent' : colours.fill(use, onPaper)),
+})

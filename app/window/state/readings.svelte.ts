@@ -1,7 +1,9 @@
 import { type Part, type Project, type ZonePlace, jointOf, partsOf } from '../../../core/detail'
 import { type JointBand, jointBand } from '../../../core/movement'
+import { practiceOf } from '../../../core/practice'
 import { type Report, check } from '../../../core/rules'
 import { type Section, cutSection } from '../../../core/section'
+import type { PhysicsOf } from '../../../core/vapour'
 import { type Grip, gripsOf, placeOf, type Session } from '../../editor'
 import { type PartRow, partRows } from '../parts/rows'
 import type { Board } from './board.svelte'
@@ -24,7 +26,8 @@ export type Readings = {
   warmth: number
 }
 
-export const newReadings = (board: Board): Readings => {
+/** `physics` answers rules on heat and vapour; absent, they do not apply. */
+export const newReadings = (board: Board, physics?: PhysicsOf): Readings => {
   let warmth = $state(0)
   const project = $derived(board.now.project)
   // A view is a new value with every look; what the cut depends on is its opening and side.
@@ -38,7 +41,7 @@ export const newReadings = (board: Board): Readings => {
   const state = $derived(warmth === 0 ? 'planned' : warmth < 0 ? 'widest' : 'narrowest')
   const section = $derived(cutSection(project, place, { state, width_mm }))
   const parts = $derived(partsOf(project, place))
-  const report = $derived(check(project))
+  const report = $derived(check(project, practiceOf(project.practice), physics))
   const rows = $derived(partRows({ project, place, parts, band, report }))
   const grips = $derived(gripsOf(project, cut))
   return {

@@ -5,8 +5,9 @@ import type { View, ViewMark } from '../mark'
 import type { Placement } from '../place-view'
 import type { Window } from '../section/clip'
 import { paper } from '../style/pens'
-import { heights, textWidth_mm } from '../text/lettering'
+import { heights } from '../text/lettering'
 import { type Cover, coverOf } from './cover'
+import { levelWords, roomFor_mm } from './level-words'
 import type { Coldest } from './picture'
 import { isStrong } from './scale'
 
@@ -73,7 +74,7 @@ export const labelsOf = (lines: readonly LabelledLine[], look: LabelLook): Label
   for (const level_C of levels) {
     const name = of(level_C).find(it => it.name)?.name
     if (!name) continue
-    const words = `${name[language]} ${writeNumber(Number(level_C.toFixed(1)), language, 1)}`
+    const words = levelWords({ level_C, name }, language)
     put(words, candidatesFor(level_C, words, 'named'), true)
   }
   for (const how of ['strong', 'thin'] as const)
@@ -90,7 +91,7 @@ type Candidate = { readonly box: Box; readonly cost: number }
 const weightOf = (it: LabelledLine): number => (it.name ? 3 : isStrong(it.level_C) ? 1 : 0.25)
 
 const sizeOf = (words: string, isBold: boolean): Point => [
-  textWidth_mm(words, heights.label_mm, isBold) + 2 * pad_mm.across,
+  roomFor_mm(words, isBold) + 2 * pad_mm.across,
   heights.label_mm + 2 * pad_mm.up,
 ]
 

@@ -4,8 +4,9 @@ import type { Face } from '../../section'
 import { writeNumber } from '../../units'
 import { type Language, type Words, words } from '../../words'
 import type { ViewMark } from '../mark'
-import { heights, textWidth_mm } from '../text/lettering'
+import { heights } from '../text/lettering'
 import { line, text } from '../sheet/marks'
+import { levelWords, roomFor_mm } from './level-words'
 import type { Place } from './scale-marks'
 import type { HeatPicture } from './picture'
 
@@ -106,7 +107,7 @@ const namesUnder = (
   stretches.flatMap(({ of, places }) => {
     const [from, to] = [px(places[0]?.along_mm ?? 0), px(places.at(-1)?.along_mm ?? 0)]
     const said = surfaceName[of][language]
-    return textWidth_mm(said, heights.note_mm) + 1 <= to - from
+    return roomFor_mm(said) + 1 <= to - from
       ? [text(said, [(from + to) / 2, foot], { anchor: 'middle' })]
       : []
   })
@@ -126,10 +127,10 @@ const namedLines = (
   { named }: Pick<HeatPicture, 'named'>,
   { x0, x1, py, language, isClear }: On,
 ): readonly { readonly marks: readonly ViewMark[]; readonly box: Box }[] =>
-  named.map(({ level_C, name }) => {
-    const said = `${name[language]} ${writeNumber(Number(level_C.toFixed(1)), language, 1)}`
-    const y = py(level_C)
-    const width = textWidth_mm(said, heights.note_mm, true)
+  named.map(it => {
+    const said = levelWords(it, language)
+    const y = py(it.level_C)
+    const width = roomFor_mm(said, true)
     const tried = [x0 + 1.5, x1 - 1.5 - width, (x0 + x1 - width) / 2].flatMap(left =>
       [y + 1.1, y - heights.note_mm - 1.1].map(low => boxAt([left, low], width)),
     )
@@ -149,7 +150,7 @@ const coldestOn = (
   if (!at || off(at) > 1) return []
   const [x, y]: Point = [px(at.along_mm), py(coldest.temperature_C)]
   const said = writeNumber(Number(coldest.temperature_C.toFixed(1)), language, 1)
-  const width = textWidth_mm(said, heights.note_mm, true)
+  const width = roomFor_mm(said, true)
   const half = heights.note_mm / 2
   const tried = [
     boxAt([x - 2.6 - width, y - half - 2.2], width),

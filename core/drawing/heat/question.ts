@@ -20,6 +20,7 @@ import {
   surfaceProfile,
 } from '../../heat'
 import type { Section } from '../../section'
+import { coldestOf } from '../../study'
 import { ok, type Result } from '../../units'
 import { climateOf } from '../../vapour'
 import { words } from '../../words'
@@ -95,7 +96,7 @@ export const pictureOf = (
 ): HeatPicture => {
   const climate = climateOf(it.air)
   const heat = sectionHeat(turned, solution, { climate }, psi)
-  const coldest = heat.lowest.find(({ of }) => of !== 'frame' && of !== 'glass')
+  const coldest = coldestOf(heat.lowest)
   return {
     solution,
     scale: heatScale(climate.outside_C, climate.inside_C),

@@ -2,8 +2,9 @@ import type { Point } from '../../geometry'
 import { writeNumber } from '../../units'
 import type { Language } from '../../words'
 import type { ViewMark } from '../mark'
-import { heights, textWidth_mm } from '../text/lettering'
+import { heights } from '../text/lettering'
 import { boxOf, line, rectangle, text } from '../sheet/marks'
+import { levelWords, roomFor_mm } from './level-words'
 import type { HeatPicture } from './picture'
 import { bandColour, isStrong } from './scale'
 
@@ -45,7 +46,7 @@ export const scaleMarks = (
   const ticks = numbers.flatMap((value_C, i): readonly ViewMark[] => {
     const isEnd = i === numbers.length - 1
     const said = `${writeNumber(value_C, language)}${isEnd ? ' °C' : ''}`
-    const half = textWidth_mm(said, heights.note_mm) / 2
+    const half = roomFor_mm(said) / 2
     const middle = Math.min(x0 + width - half, Math.max(x0 + half, place(value_C)))
     const next = numbers[i + 1]
     // The warm end has the unit: a number that would touch it steps back.
@@ -84,8 +85,8 @@ const namesOver = (of: {
   return named
     .toSorted((a, b) => a.level_C - b.level_C)
     .flatMap(({ level_C, name }, i): readonly ViewMark[] => {
-      const said = `${name[language]} ${writeNumber(Number(level_C.toFixed(1)), language, 1)}`
-      const long = textWidth_mm(said, heights.note_mm, true)
+      const said = levelWords({ level_C, name }, language)
+      const long = roomFor_mm(said, true)
       const isLeft = i === 0 && named.length > 1
       const foot = isLeft
         ? Math.max(x0, place(level_C) + 0.9 - long)

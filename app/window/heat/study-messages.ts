@@ -1,0 +1,58 @@
+import type { Project, ZonePlace } from '../../../core/detail'
+import type { Psi } from '../../../core/heat'
+import type { Sureness, Table } from '../../../core/study'
+import type { Problem, Result } from '../../../core/units'
+import type { ZonePhysics } from '../../../core/vapour'
+import type { Language } from '../../../core/words'
+import type { HeatFacts, HeatLook } from './messages'
+import type { PackedInk } from './packed-ink'
+
+type Asked<K extends string> = { readonly number: number; readonly kind: K; readonly project: Project }
+
+/** What takes longer than a frame and is asked once nothing moves any more. */
+export type StudyAsked =
+  | (Asked<'physics'> & { readonly places: readonly ZonePlace[] })
+  | (Asked<'settle'> & { readonly place: ZonePlace })
+  | (Asked<'compare'> & {
+      readonly place: ZonePlace
+      readonly language: Language
+      /** size of a picture on paper, mm */
+      readonly size: readonly [number, number]
+    })
+
+/** How sure the coldest place is, what moves it, the linear heat loss with its terms, and vapour in tables. */
+export type Settled = {
+  readonly sureness: Sureness
+  readonly psi?: Psi
+  readonly coupling_W_mK?: number
+  readonly vapour: readonly Table[]
+  /** what keeps vapour from being balanced */
+  readonly vapourProblems: readonly Problem[]
+}
+
+/** One place of the frame beside others, drawn at the same scale. */
+export type Compared = {
+  readonly position_mm: number
+  readonly isPresent: boolean
+  readonly view: HeatLook['view']
+  readonly facts: HeatFacts
+  readonly bands: PackedInk
+  readonly outlines: PackedInk
+  readonly lines: PackedInk
+}
+
+export type StudyTold =
+  | {
+      readonly number: number
+      readonly kind: 'physics'
+      readonly answers: readonly { readonly place: ZonePlace; readonly found: Result<ZonePhysics> }[]
+    }
+  | { readonly number: number; readonly kind: 'settled'; readonly it: Settled }
+  | {
+      readonly number: number
+      readonly kind: 'compared'
+      readonly places: readonly Compared[]
+      readonly table: Table
+    }
+  | { readonly number: number; readonly kind: 'problems'; readonly problems: readonly Problem[] }
+  | { readonly number: number; readonly kind: 'fault'; readonly report: string }

@@ -1,0 +1,92 @@
+import '../no-eval'
+import type { Project, ZonePlace } from '../../../core/detail'
+import { periodsTable, planesTable, profileTable, surenessOf, yearTable } from '../../../core/study'
+import { ok, type Result } from '../../../core/units'
+import { physicsDesk, sectionVapour, solveZone } from '../../../core/vapour'
+import { comparedPlaces } from './compare'
+import type { Settled, StudyAsked, StudyTold } from './study-messages'
+
+/** Works out what takes longer than a frame: heat and vapour for rules, how sure a result is, other places of the frame. */
+
+const desk = physicsDesk()
+
+const tell = (told: StudyTold): void => {
+  const handed =
+    told.kind === 'compared'
+      ? told.places.flatMap(it => [it.bands, it.outlines, it.lines]).map(it => it.places.buffer)
+      : []
+  postMessage(told, { transfer: handed })
+}
+
+const answer = (it: StudyAsked): StudyTold => {
+  const { number, project } = it
+  if (it.kind === 'physics')
+    return {
+      number,
+      kind: 'physics',
+      answers: it.places.flatMap(place => {
+        const found = desk(project, place)
+        return found ? [{ place, found }] : []
+      }),
+    }
+  if (it.kind === 'settle') {
+    const found = settled(project, it.place)
+    return found.ok
+      ? { number, kind: 'settled', it: found.value }
+      : { number, kind: 'problems', problems: found.problems }
+  }
+  const found = comparedPlaces(project, it.place, { language: it.language, size: it.size, physics: desk })
+  return found.ok
+    ? { number, kind: 'compared', ...found.value }
+    : { number, kind: 'problems', problems: found.problems }
+}
+
+const settled = (project: Project, place: ZonePlace): Result<Settled> => {
+  const sureness = surenessOf(project, place)
+  if (!sureness.ok) return sureness
+  const loss = solveZone(project, place, { purpose: 'heat-loss' })
+  if (!loss.ok) return loss
+  const { conditions, vapourView, solved } = loss.value
+  const { planes, along } = sectionVapour(vapourView, 'joint', conditions)
+  const { psi, coupling_W_mK } = solved.heat
+  return ok({
+    sureness: sureness.value,
+    ...(psi ? { psi } : {}),
+    ...(coupling_W_mK === undefined ? {} : { coupling_W_mK }),
+    vapour: [
+      planesTable(planes),
+      ...(along.ok
+        ? [
+            profileTable(project, place, along.value),
+            periodsTable(project, place, along.value),
+            yearTable(along.value, conditions),
+          ]
+        : []),
+    ],
+    vapourProblems: along.ok ? [] : along.problems,
+  })
+}
+
+/** What waits, the last of each kind: questions that were overtaken are never begun. */
+const waiting = new Map<StudyAsked['kind'], StudyAsked>()
+const turn = new MessageChannel()
+turn.port1.onmessage = () => {
+  const [next] = waiting.values()
+  if (!next) return
+  waiting.delete(next.kind)
+  try {
+    tell(answer(next))
+  } catch (error) {
+    tell({
+      number: next.number,
+      kind: 'fault',
+      report: error instanceof Error ? `${error.message}\n${error.stack ?? ''}` : String(error),
+    })
+  }
+  if (waiting.size > 0) turn.port2.postMessage(undefined)
+}
+addEventListener('message', (event: MessageEvent<StudyAsked>) => {
+  const isIdle = waiting.size === 0
+  waiting.set(event.data.kind, event.data)
+  if (isIdle) turn.port2.postMessage(undefined)
+})

@@ -1,0 +1,55 @@
+import { words } from '../../../core/words'
+
+/** What the window says about heat. */
+export const say = {
+  heat: words('Heat', 'Wärme'),
+  dewAndMould: words('Dew and mould line', 'Tau- und Schimmellinie'),
+  temperature: words('Temperature, °C', 'Temperatur, °C'),
+  band: words('1 K a band', '1 K je Stufe'),
+  alongInside: words('Along the inner surface, °C', 'Entlang der inneren Oberfläche, °C'),
+  alongWhat: words('wall, reveal, frame, glass', 'Wand, Leibung, Rahmen, Glas'),
+  updating: words('updating', 'wird erneuert'),
+  conditions: words('Conditions', 'Randbedingungen'),
+  resistances: words('R_si, R_se', 'R_si, R_se'),
+  resistancesBecause: words(
+    'resistances of the surface criterion: on wall, reveal and sill; on frame and glass {0}',
+    'Widerstände des Oberflächenkriteriums: an Wand, Leibung und Fensterbank; an Rahmen und Glas {0}',
+  ),
+  coldest: words('Coldest point of the reveal', 'Kälteste Stelle der Leibung'),
+  coldestAt: words('coldest point, on the {0}', 'kälteste Stelle, {0}'),
+  factor: words('factor f_Rsi', 'Faktor f_Rsi'),
+  howSure: words('How sure', 'Wie sicher'),
+  fromMesh: words('Temperature, from the mesh', 'Temperatur, aus dem Netz'),
+  flowFromMesh: words('Heat flow, from the mesh', 'Wärmestrom, aus dem Netz'),
+  fromAssumed: words('From assumed inputs', 'Aus angenommenen Werten'),
+  casesPassed: words('Published cases passed', 'Veröffentlichte Fälle bestanden'),
+  outOf: words('{0} of {0}', '{0} von {0}'),
+  movesMost: words('What moves it most', 'Was es am meisten bewegt'),
+  per: words('per {0}', 'je {0}'),
+  heatLoss: words('Linear heat loss', 'Linearer Wärmeverlust'),
+  throughCut: words('Through the cut', 'Durch den Schnitt'),
+  wallTerm: words('Wall {0} × {1} m', 'Wand {0} × {1} m'),
+  windowTerm: words('Window {0} × {1} m', 'Fenster {0} × {1} m'),
+  psi: words('Ψ, outer sizes', 'Ψ, Außenmaße'),
+  working: words('working', 'wird gerechnet'),
+  notSolved: words('The heat of this cut is not solved', 'Die Wärme dieses Schnitts ist nicht gerechnet'),
+  fault: words(
+    'Heat broke. Your drawing is not touched.',
+    'Die Wärme ist ausgefallen. Die Zeichnung ist unberührt.',
+  ),
+  tryAgain: words('Try again', 'Noch einmal'),
+  showFields: words('Show the fields', 'Felder zeigen'),
+  comparePositions: words('Compare positions', 'Lagen vergleichen'),
+  needsCriterion: words(
+    'dew point and mould limit by the air inside',
+    'Taupunkt und Schimmelgrenze aus der Raumluft',
+  ),
+} as const
+
+/** Values of the winter, outside first, by names as short as the column of heat is narrow. */
+export const shortNames = [
+  { field: 'site.outside-temperature', name: words('Outside', 'Außen') },
+  { field: 'site.outside-humidity', name: words('Humidity outside', 'Feuchte außen') },
+  { field: 'opening.inside-temperature', name: words('Inside', 'Innen') },
+  { field: 'opening.inside-humidity', name: words('Humidity inside', 'Feuchte innen') },
+] as const
