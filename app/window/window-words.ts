@@ -63,6 +63,7 @@ export const say = {
   nameOf: words('Name of {0}', 'Name von {0}'),
   nameNone: words('Empty: what it is', 'Leer: was es ist'),
   insertLayer: words('Insert a layer here', 'Hier eine Schicht einfügen'),
+  revealBoard: words('Board on the flank', 'Platte an der Leibung'),
   supportBlock: words('Support block', 'Tragklotz'),
   distanceBlock: words('Distance block', 'Distanzklotz'),
   mullion: words('Mullion', 'Pfosten'),

@@ -7,6 +7,7 @@ import {
   type Part,
   type Project,
   sealOf,
+  wallOf,
   type ZonePlace,
 } from '../../../core/detail'
 import { type Plane, planes } from '../../../core/kinds'
@@ -76,11 +77,24 @@ export const partRows = (listed: Listed): readonly PartRow[] => {
   })
 }
 
-/** Blocks and members of the side that is cut: they stand in no section, but are chosen, typed and judged like any part. */
+/** The board on the flank, blocks and members of the side that is cut: they have no number, but are chosen, typed and judged like any part. */
 const sideParts = (project: Project, { opening: id, side }: ZonePlace): readonly Part[] => {
   const opening = openingOf(project, id)
   const at = (mm: number) => inWords(language => writeNumber(mm, language))
+  const wall = wallOf(project, id)
+  const { board } = wall.reveal
   return [
+    ...(board && side !== 'sill'
+      ? [
+          {
+            id: wall.id,
+            kind: 'wall',
+            name: words.revealBoard,
+            value: at(board.thickness_mm.value),
+            material: board.material,
+          } as const,
+        ]
+      : []),
     ...opening.blocks
       .filter(it => it.side === side)
       .map((it): Part => ({
