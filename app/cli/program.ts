@@ -24,7 +24,7 @@ export const runProgram = async (args: readonly string[], io: Io): Promise<ExitC
     io.err(program.helpInformation() + exitHelp)
     return 2
   }
-  return program.parseAsync(args, { from: 'user' }).then(
+  return program.parseAsync(args.map(asNumber), { from: 'user' }).then(
     () => ended,
     (fault: unknown) => {
       // The parser throws to end early: after help with 0, after a wrong command line with its message written.
@@ -33,6 +33,9 @@ export const runProgram = async (args: readonly string[], io: Io): Promise<ExitC
     },
   )
 }
+
+/** A number below zero is no option: it gets the minus sign that numbers are read with, `−12,5`. */
+const asNumber = (typed: string): string => typed.replace(/^-(?=[\d.,])/, '−')
 
 const declared = (program: Program, { says, takes, options }: Command): Program => {
   program.description(says)

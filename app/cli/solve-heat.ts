@@ -110,7 +110,9 @@ const positionsOf = (
 ): Result<Some<number>> | undefined => {
   if (typeof typed !== 'string') return undefined
   if (typed === 'usual') return ok(usualPositions(project, place))
-  const numbers = typed.split(typed.includes(';') ? ';' : ',').map(it => Number(it.replace(',', '.')))
+  const numbers = typed
+    .split(typed.includes(';') ? ';' : ',')
+    .map(it => Number(it.replace('−', '-').replace(',', '.')))
   return isSome(numbers) && numbers.every(Number.isFinite) && typed.trim() !== ''
     ? ok(numbers)
     : refused({ at: '--positions', say: noPositions })

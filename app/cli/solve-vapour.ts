@@ -65,7 +65,7 @@ export const solveVapour = async (file: string, chosen: Chosen): Promise<Result<
 
 const pathOf = (typed: unknown): Result<PathAt> => {
   if (typed === 'joint' || typed === 'wall') return ok(typed)
-  const at = Number(String(typed).replace(',', '.').replace(/ ?mm$/, ''))
+  const at = Number(String(typed).replace('−', '-').replace(',', '.').replace(/ ?mm$/, ''))
   return Number.isFinite(at) && Math.abs(at) <= mostAway_mm
     ? ok(at)
     : refused({ at: '--path', say: noPath, allowed: { unit: 'mm', min: -mostAway_mm, max: mostAway_mm } })
