@@ -4,14 +4,18 @@ import { dragFrame } from './drag-frame'
 import { drawingSection } from './drawing-section'
 import { exportSheets } from './export-sheets'
 import { heatSolve } from './heat-solve'
+import { cutAndFile } from './cut-and-file'
+import { vapour } from './vapour'
 import { openToMarks } from './open-to-marks'
 
 /** Everything that is timed. */
 export const benches: readonly Bench[] = [
+  ...cutAndFile,
   ...openToMarks,
   ...dragFrame,
   ...checkProcess,
   ...drawingSection,
   ...exportSheets,
   ...heatSolve,
+  ...vapour,
 ]

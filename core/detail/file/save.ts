@@ -15,8 +15,11 @@ export const saveProject = (project: Project): string => {
   return written({ ...plain, digest: digestOf(plain) })
 }
 
-/** The digest of a project's values, whatever white space its file has. */
+/** The digest of a project's values, whatever white space its file has. Of a photo its own digest counts, not its bytes again. */
 export const digestOf = (project: Project): string =>
-  `sha256:${bytesToHex(sha256(utf8ToBytes(written(project))))}`
+  `sha256:${bytesToHex(sha256(utf8ToBytes(written(withoutBytes(project)))))}`
+
+const withoutBytes = ({ photos, ...rest }: Project): object =>
+  photos === undefined ? rest : { ...rest, photos: Object.keys(photos) }
 
 const written = (it: object): string => `${JSON.stringify(it, undefined, 2)}\n`
