@@ -9,6 +9,7 @@ import {
   historyDepth,
   isUnsaved,
   nudge,
+  placeOf,
   selectableIn,
   typedAt,
 } from '../../app/editor'
@@ -174,6 +175,26 @@ describe('what is selected', () => {
   })
 })
 
+describe('a long day', () => {
+  it('of 500 edits is gone back step by step, each with the selection that it had', () => {
+    const parts = [tape, layer, joint]
+    let session = begun
+    const selections: string[] = []
+    for (let at = 0; at < historyDepth; at++) {
+      const part = parts[at % parts.length] ?? ''
+      selections.push(part)
+      session = after(session, { kind: 'select', parts: [part] }, edit(frameAt((at % 40) + 0.5)))
+    }
+    expect(session.past).toHaveLength(historyDepth)
+    for (const part of selections.toReversed()) {
+      session = dispatch(session, { kind: 'undo' }).session
+      expect(session.selection).toEqual([part])
+    }
+    expect(session.project).toBe(right)
+    expect(session.future).toHaveLength(historyDepth)
+  })
+})
+
 describe('looking', () => {
   it('is no change of the work and not undone', () => {
     const session = after(begun, { kind: 'look', view: { zoom: 3, at: [10, 20] } })
@@ -187,6 +208,17 @@ describe('looking', () => {
     expect(after(near, { kind: 'look', view: { side: 'left' } }).view.zoom).toBe(3)
     expect(after(near, { kind: 'look', view: { side: 'head' } }).view).toEqual({ opening, side: 'head' })
     expect(after(near, { kind: 'fit' }).view).toEqual({ opening, side: 'left' })
+  })
+
+  it('at a zone keeps to it until another cut is asked for, and to the first where it is gone', () => {
+    const [zone] = right.openings[opening]?.sides.left ?? []
+    const split = after(begun, edit({ kind: 'split-zone', zone: zone?.id ?? '', at_mm: 600 }))
+    const upper = after(split, { kind: 'look', view: { zone: zone?.id ?? '' } })
+    expect(placeOf(upper.project, upper.view).zone.id).toBe(zone?.id)
+    expect(placeOf(upper.project, after(upper, { kind: 'fit' }).view).zone.id).toBe(zone?.id)
+    expect(placeOf(split.project, split.view).zone.to_mm).toBe(600)
+    expect(placeOf(right, { ...upper.view, zone: 'gone' }).zone.id).toBe(zone?.id)
+    expect(after(upper, { kind: 'look', view: { side: 'head' } }).view.zone).toBeUndefined()
   })
 
   it('at an opening that is not there changes nothing', () => {
