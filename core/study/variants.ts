@@ -16,7 +16,7 @@ import { type Practice, practiceOf } from '../practice'
 import { type Report, check } from '../rules'
 import { type Result, ok, refused, specified } from '../units'
 import { type Some, isSome, words } from '../words'
-import { type PhysicsOf, type ZoneCase, physicsOf, zoneCase } from '../vapour'
+import { type PhysicsOf, type ZoneCase, forPurpose, physicsOf, zoneCase } from '../vapour'
 import { coldestOf } from './coldest'
 
 /** One place of the frame in its wall, with all that follows from it. */
@@ -86,7 +86,7 @@ export const variantsOf = (
     }
     const solution = copyOf(moving.solution)
     const psi = psiOf(loss.value.turned, solution, alone, loss.value.heatView)
-    const humid = zoneCase(changed.value, place, 'surface-humidity')
+    const humid = forPurpose(loss.value, 'surface-humidity')
     if (!humid.ok) return humid
     const cold = moveTo(moving, humid.value.turned.case)
     if (!cold.ok) return cold

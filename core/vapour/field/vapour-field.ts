@@ -1,4 +1,5 @@
 import { saturation_Pa } from '../../air'
+import type { Mesh } from '../../heat'
 import { permeability_kg_msPa } from '../diffusion'
 import { type Domain, domainOf } from './domain'
 import { type Equations, equationsOf, residualOf, solveHeld } from './equations'
@@ -35,15 +36,24 @@ const rounding = 1e-12
 
 /**
  * Vapour at rest where water may gather: p ≤ psat(T), and nothing but water lets it vanish, −div(δ grad p) ≤ 0. Solved as
- * an obstacle problem by a primal-dual active set (Hintermüller, Ito, Kunisch 2002) on the mesh of the heat problem; with
- * `isDry` no obstacle is seen and the plain field comes out.
+ * an obstacle problem by a primal-dual active set (Hintermüller, Ito, Kunisch 2002) on the mesh of the heat problem. It
+ * begins with the vertices that are guessed to be wet, if any; with `isDry` no obstacle is seen: the plain field comes out.
  */
-export const vapourField = (it: VapourCase, how: { readonly isDry?: true } = {}): VapourField => {
+export const vapourField = (
+  it: VapourCase,
+  how: { readonly isDry?: true; readonly guess?: Uint8Array } = {},
+): VapourField => {
   const domain = domainOf(it)
   const equations = equationsOf(domain, it.mesh)
   const temperature_C = Float64Array.from(domain.vertexOf, v => it.temperature_C[v]!)
   const saturated_Pa = temperature_C.map(saturation_Pa)
-  const found = how.isDry ? plain(equations, saturated_Pa) : obstacle(equations, saturated_Pa)
+  const found = how.isDry
+    ? plain(equations, saturated_Pa)
+    : obstacle(
+        equations,
+        saturated_Pa,
+        Uint8Array.from(domain.vertexOf, v => how.guess?.[v] ?? 0),
+      )
   const { vapour_Pa, isWet, rounds, isSettled } = found
   const gathers_kg_ms = new Float64Array(domain.nodes)
   for (let n = 0; n < domain.nodes; n++)
@@ -80,28 +90,40 @@ const plain = (equations: Equations, saturated_Pa: Float64Array): Found => {
   return { vapour_Pa: work.pressure_Pa, isWet, rounds: 1, isSettled: true }
 }
 
-/** Rounds of: hold what is wet at saturation, solve; what rises above saturation becomes wet, what gives water off dries. */
-const obstacle = (equations: Equations, saturated_Pa: Float64Array): Found => {
+/**
+ * Rounds of: hold what is wet at saturation, solve; what gives water off dries, and what rises above saturation becomes wet.
+ * Where some of that lies beside what is wet already, only that: a zone a node too small lets the pressure rise far around
+ * it, and all of that would have to dry again, round by round.
+ */
+const obstacle = (equations: Equations, saturated_Pa: Float64Array, guess: Uint8Array): Found => {
   const work = workFor(equations)
-  const isWet = new Uint8Array(equations.graph.rows)
   const { pressure_Pa } = work
+  let isWet = guess
   for (let rounds = 1; rounds <= mostRounds; rounds++) {
     solveHeld(equations, isWet, saturated_Pa, work)
-    let changes = 0
     const next = isWet.slice()
+    const rising: number[] = []
+    let changes = 0
     for (let n = 0; n < isWet.length; n++) {
-      const wet = isWet[n]
-        ? residualOf(equations, pressure_Pa, n) > 0
-        : pressure_Pa[n]! > saturated_Pa[n]! * (1 + rounding)
-      if (wet === (isWet[n] === 1)) continue
-      next[n] = wet ? 1 : 0
-      changes++
+      if (!isWet[n]) {
+        if (pressure_Pa[n]! > saturated_Pa[n]! * (1 + rounding)) rising.push(n)
+      } else if (!(residualOf(equations, pressure_Pa, n) > 0)) {
+        next[n] = 0
+        changes++
+      }
     }
-    if (changes === 0) return { vapour_Pa: pressure_Pa, isWet, rounds, isSettled: true }
-    isWet.set(next)
+    if (changes + rising.length === 0) return { vapour_Pa: pressure_Pa, isWet, rounds, isSettled: true }
+    const beside = rising.filter(n => hasWetNeighbour(equations, isWet, n))
+    for (const n of beside.length > 0 ? beside : rising) next[n] = 1
+    isWet = next
   }
   solveHeld(equations, isWet, saturated_Pa, work)
   return { vapour_Pa: pressure_Pa, isWet, rounds: mostRounds, isSettled: false }
+}
+
+const hasWetNeighbour = ({ graph }: Equations, isWet: Uint8Array, n: number): boolean => {
+  for (let k = graph.starts[n]!; k < graph.starts[n + 1]!; k++) if (isWet[graph.columns[k]!]) return true
+  return false
 }
 
 const throughFilms = (
@@ -115,4 +137,13 @@ const throughFilms = (
     if (flow > 0) enters += flow
   }
   return { kept_kg_ms: permeability_kg_msPa * kept, enters_kg_ms: permeability_kg_msPa * enters }
+}
+
+/** The wet vertices of a mesh that was cut into four, guessed from the field on the mesh before: middles between two wet ends are wet. */
+export const finerGuess = ({ domain, isWet }: VapourField, mesh: Mesh): Uint8Array => {
+  const guess = new Uint8Array(mesh.vertices + mesh.edges)
+  isWet.forEach((wet, n) => (guess[domain.vertexOf[n]!]! |= wet))
+  for (let e = 0; e < mesh.edges; e++)
+    guess[mesh.vertices + e] = guess[mesh.edgeFrom[e]!]! & guess[mesh.edgeTo[e]!]!
+  return guess
 }

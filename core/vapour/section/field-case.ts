@@ -1,6 +1,6 @@
 import { saturation_Pa } from '../../air'
 import type { Conditions } from '../../detail'
-import { type Solution, quartered } from '../../heat'
+import { type Mesh, type Solution, quartered } from '../../heat'
 import { type Band, type Problem, type Result, ok, refused } from '../../units'
 import type { VapourCase } from '../field/vapour-case'
 import { factorsOf } from './factors'
@@ -9,7 +9,7 @@ import { notKnown } from './path-through'
 import { tight, type VapourView } from './vapour-view'
 
 /**
- * A section as a vapour case on the mesh of its heat solution, every triangle cut into four. Seals of the inner plane are
+ * A section as a vapour case on the mesh of its heat solution, and on the same with every triangle cut into four. Seals of the inner plane are
  * taken as open as they can be, those of the outer one as tight; everything else at its dry end, as in winter.
  * Problems: bodies that are not known.
  */
@@ -17,7 +17,7 @@ export const fieldCase = (
   view: VapourView,
   solution: Solution,
   conditions: Conditions,
-): Result<VapourCase> => {
+): Result<{ readonly coarse: VapourCase; readonly fine: VapourCase }> => {
   const { turned, section } = view
   const factor = factorsOf(view)
   const planeOf = new Map(view.seals.map(it => [it.id, it.plane]))
@@ -41,17 +41,20 @@ export const fieldCase = (
     if (to === 'inside') return conditions.inside.vapour_Pa
     return to === 'outside' ? conditions.outside.vapour_Pa : saturation_Pa(conditions.ground_C)
   })
-  const mesh = quartered(solution.mesh)
   const { surface } = solution.graph
-  return ok({
+  const on = (mesh: Mesh, temperature_C: Float64Array): VapourCase => ({
     mesh,
-    temperature_C: temperatures_C(solution),
+    temperature_C,
     mu,
     interfaces,
     airAt_Pa: edge => {
       const segment = mesh.segmentOf[edge]!
       return segment < 0 ? undefined : airs_Pa[surface[segment]!]
     },
+  })
+  return ok({
+    coarse: on(solution.mesh, solution.field.corner_C),
+    fine: on(quartered(solution.mesh), temperatures_C(solution)),
   })
 }
 

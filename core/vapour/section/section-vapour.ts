@@ -3,7 +3,7 @@ import type { Seasonal } from '../../geometry'
 import type { Solution } from '../../heat'
 import { planeRatio, planeResistance } from '../../seals'
 import { type Result, ok } from '../../units'
-import { type VapourField, vapourField } from '../field/vapour-field'
+import { type VapourField, finerGuess, vapourField } from '../field/vapour-field'
 import { type Along, along } from './along'
 import { fieldCase } from './field-case'
 import { pathThrough } from './path-through'
@@ -47,14 +47,19 @@ export const sectionVapour = (view: VapourView, at: PathAt, conditions: Conditio
   }
 }
 
-/** The field of a section, with the zone where water gathers. Problems: parts whose resistance is not known. */
+/**
+ * The field of a section, with the zone where water gathers: found on the mesh of the heat first, then on a finer one from
+ * there. Problems: parts whose resistance is not known.
+ */
 export const sectionField = (
   view: VapourView,
   solution: Solution,
   conditions: Conditions,
 ): Result<VapourField> => {
   const it = fieldCase(view, solution, conditions)
-  return it.ok ? ok(vapourField(it.value)) : it
+  if (!it.ok) return it
+  const { coarse, fine } = it.value
+  return ok(vapourField(fine, { guess: finerGuess(vapourField(coarse), coarse.mesh) }))
 }
 
 const planesOf = ({ seals }: VapourView): Planes => {

@@ -76,6 +76,14 @@ export const zoneCase = (
   return ok({ conditions, section, turned: turned.value, heatView, vapourView })
 }
 
+/** The same cut for another purpose: other films, nothing cut again. Problems: as for `zoneCase`. */
+export const forPurpose = (it: ZoneCase, purpose: Purpose): Result<ZoneCase> => {
+  const heatView = { ...it.heatView, purpose }
+  const turned = sectionCase(it.section, heatView)
+  if (!turned.ok) return turned
+  return ok({ ...it, turned: turned.value, heatView, vapourView: { ...it.vapourView, turned: turned.value } })
+}
+
 /** Solves the heat of a zone, with Psi. Problems: as `zoneCase` and the solver. */
 export const solveZone = (
   project: Project,
