@@ -3,6 +3,7 @@ import { checkProcess } from './check-process'
 import { dragFrame } from './drag-frame'
 import { drawingSection } from './drawing-section'
 import { exportSheets } from './export-sheets'
+import { heatOverlay } from './heat-overlay'
 import { heatSolve } from './heat-solve'
 import { cutAndFile } from './cut-and-file'
 import { vapour } from './vapour'
@@ -17,5 +18,6 @@ export const benches: readonly Bench[] = [
   ...drawingSection,
   ...exportSheets,
   ...heatSolve,
+  ...heatOverlay,
   ...vapour,
 ]

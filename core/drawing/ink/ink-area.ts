@@ -42,8 +42,12 @@ export const inkArea = (
   return laid
 }
 
-/** Points as flat coordinates. */
-export const flatOf = (points: readonly Point[]): Flat => points.flat()
+/** Points as flat coordinates: thousands of times a frame where a field is drawn, so without the detour of `flat`. */
+export const flatOf = (points: readonly Point[]): Flat => {
+  const flat: number[] = []
+  for (const [x, y] of points) flat.push(x, y)
+  return flat
+}
 
 const blackOrPaper = (colour: string): string =>
   parseInt(colour.slice(1, 3), 16) * 3 +
