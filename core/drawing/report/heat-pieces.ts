@@ -15,6 +15,11 @@ import {
 } from '../../study'
 import { filled, type Language, listed, same, type Words, words } from '../../words'
 import { inWords, writeNumber } from '../../units'
+import type { Place as ChartPlace } from '../heat/scale-marks'
+import type { Mark } from '../mark'
+import { a4 } from '../sheet/paper'
+import { profileChart } from '../vapour/profile-chart'
+import { yearChart } from '../vapour/year-chart'
 import type { Piece } from './pages'
 import { headingPiece, rowPiece } from './pieces'
 import { tablePieces } from './table-piece'
@@ -31,27 +36,53 @@ export const heatPieces = (
       headingPiece(filled(words('Heat and vapour: {0}', 'Wärme und Dampf: {0}'), where)[language], 2),
       ...resultRows(it, language),
       ...tablesOf(project, it).flatMap(table => tablePieces(table, language)),
+      ...vapourPieces(project, it, language),
     ]
   }) // prettier-ignore
 
-const tablesOf = (project: Project, { place, loss, humid, vapour, sureness }: ZoneStudy): readonly Table[] => {
+const tablesOf = (project: Project, { loss, vapour, sureness }: ZoneStudy): readonly Table[] => {
   const { heat } = loss.solved
   const { psi, coupling_W_mK } = heat
-  const { along } = vapour
   return [
     conditionsTable(project, loss.conditions, ['heat-loss', 'surface-humidity']),
     ...(psi && coupling_W_mK !== undefined ? [psiTable(project, psi, coupling_W_mK)] : []),
     surenessTable(sureness),
     planesTable(vapour.planes),
-    ...(along.ok
-      ? [
-          withNote(profileTable(project, place, along.value), pathWords(vapour)),
-          periodsTable(project, place, along.value),
-          yearTable(along.value, humid.conditions),
-        ]
-      : [{ title: notComputed, head: [], rows: [], notes: along.problems.map(one => filled(same('{0}: {1}'), one.at, one.say)) }]),
   ]
 } // prettier-ignore
+
+/** The path with its charts; where a part has nothing declared, what is missing. */
+const vapourPieces = (
+  project: Project,
+  { place, humid, vapour }: ZoneStudy,
+  language: Language,
+): readonly Piece[] => {
+  const { along } = vapour
+  const said = (table: Table) => tablePieces(table, language)
+  if (!along.ok) {
+    const notes = along.problems.map(one => filled(same('{0}: {1}'), one.at, one.say))
+    return said({ title: notComputed, head: [], rows: [], notes })
+  }
+  const profile = profileTable(project, place, along.value)
+  return [
+    ...said(withNote(profile, pathWords(vapour))),
+    chartPiece(chart_mm.profile, on => profileChart(along.value, on, language)),
+    ...said(periodsTable(project, place, along.value)),
+    ...said(yearTable(along.value, humid.conditions)),
+    ...(along.value.year.rows.length > 0
+      ? [chartPiece(chart_mm.year, on => yearChart(along.value.year, on, language))]
+      : []),
+  ]
+}
+
+/** How high charts are on a page. Ours. */
+const chart_mm = { profile: 52, year: 38 } as const
+
+const chartPiece = (height_mm: number, draw: (on: ChartPlace) => readonly Mark[]): Piece => ({
+  height_mm: height_mm + 2,
+  above_mm: 3,
+  draw: ([x, y]) => draw({ at: [x, y - height_mm], size: [a4.frame[1][0] - a4.frame[0][0], height_mm] }),
+})
 
 const withNote = (table: Table, note: Words): Table => ({ ...table, notes: [note, ...table.notes] })
 
