@@ -187,6 +187,7 @@ export const say = {
   confirmIt: words('Confirm the assumed value', 'Angenommenen Wert bestätigen'),
   readAs: words('{0} read as {1}', '{0} gelesen als {1}'),
   kept: words('{0} Kept {1}.', '{0} Bleibt {1}.'),
+  meant: words('{0} Did you mean {1}?', '{0} Gemeint: {1}?'),
   notTaken: words('{0}.', '{0}.'),
   takeIt: words('Read as {0} Press Enter to take it.', 'Gelesen als {0} Mit Enter übernehmen.'),
   notStated: words('not stated', 'nicht angegeben'),

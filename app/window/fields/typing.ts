@@ -1,4 +1,14 @@
-import { type Band, type Problem, readBand, readQuantity, type Wanted } from '../../../core/units'
+import {
+  type Band,
+  exactly,
+  inWords,
+  isInside,
+  type Problem,
+  readBand,
+  readQuantity,
+  type Wanted,
+  writeQuantity,
+} from '../../../core/units'
 import { filled, type Language, same, type Words, words } from '../../../core/words'
 import { say } from '../window-words'
 
@@ -10,18 +20,34 @@ export type Typed<T> = { readonly value?: T; readonly asks: boolean; readonly ec
 
 /** Reads the text of a field of one number. `shown` is how the field writes the present value. */
 export const typedNumber = (text: string, wanted: Wanted, shown: Words): Typed<number> =>
-  typed(text, shown, readQuantity(text, wanted))
+  typed(text, shown, readQuantity(text, wanted), meantBy(text, wanted))
 
 /** Reads the text of a range field. */
 export const typedBand = (text: string, wanted: Wanted, shown: Words): Typed<Band> =>
   typed(text, shown, readBand(text, wanted))
 
+/**
+ * What was probably meant by a length that is far too small here: centimetres, or metres with three digits behind the
+ * mark. It is only named; to take it, it has to be typed.
+ */
+const meantBy = (text: string, { unit, allowed }: Wanted): Words | undefined => {
+  const read = unit === 'mm' && allowed ? readQuantity(text, { unit }) : undefined
+  if (read?.ok !== true || allowed === undefined || isInside(exactly(read.value.value), allowed))
+    return undefined
+  const value = [10, 1000].map(times => read.value.value * times).find(it => isInside(exactly(it), allowed))
+  return value === undefined ? undefined : inWords(language => writeQuantity(value, 'mm', language))
+}
+
 const typed = <T>(
   text: string,
   shown: Words,
   read: ReturnType<typeof readQuantity> | ReturnType<typeof readBand>,
+  meant?: Words,
 ): Typed<T> => {
-  if (!read.ok) return { asks: false, echo: { kind: 'refused', say: refusal(read.problems[0], shown) } }
+  if (!read.ok) {
+    const kept = refusal(read.problems[0], shown)
+    return { asks: false, echo: { kind: 'refused', say: meant ? filled(say.meant, kept, meant) : kept } }
+  }
   const { value, understood, asks, notes, differs } = read.value
   // A plain number with a point needs no explanation in English, one with a comma none in German.
   const isPlain = { en: /^\s*\d+(\.\d+)?\s*$/.test(text), de: /^\s*\d+(,\d+)?\s*$/.test(text) }
