@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import type { Page } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
+import { clippedIn } from './clipped'
 import { painted, withWindow } from './window'
 
 const open = withWindow()
@@ -23,32 +24,6 @@ const seriousIn = async (page: Page): Promise<readonly string[]> => {
     .filter(it => it.impact === 'serious' || it.impact === 'critical')
     .flatMap(it => it.nodes.map(node => `${it.id}: ${node.html.slice(0, 160)}`))
 }
-
-/**
- * Elements whose words do not fit: text wider than its box where nothing scrolls and no ellipsis says so, and inputs
- * whose value is cut off. Words that end in an ellipsis must have a title that holds them.
- */
-const clippedIn = (page: Page): Promise<readonly string[]> =>
-  page.evaluate(`(() => {
-    const found = []
-    const says = it => it.tagName + '.' + it.className + ' "' + (it.value ?? it.textContent).trim().slice(0, 40) + '"'
-    for (const it of document.querySelectorAll('body *')) {
-      if (it.closest('svg, .unseen, .stage, .paper') || it.getClientRects().length === 0) continue
-      const style = getComputedStyle(it)
-      const isField = it instanceof HTMLInputElement && it.type === 'text'
-      const hasText = isField || [...it.childNodes].some(node => node.nodeType === 3 && node.textContent.trim() !== '')
-      if (hasText && it.scrollWidth > it.clientWidth + 1 && style.display !== 'inline') {
-        const isEllipsis = style.textOverflow === 'ellipsis' && (it.title !== '' || it.closest('[title]') !== null)
-        if (!isEllipsis && !/auto|scroll/.test(style.overflowX)) found.push('wide ' + says(it))
-      }
-      if (hasText && style.overflowY === 'hidden' && it.scrollHeight > it.clientHeight + 2) found.push('high ' + says(it))
-      const box = it.getBoundingClientRect()
-      const scrolls = it.closest('.list, .parts, .right, .left, .menu')
-      if (hasText && !scrolls && (box.right > innerWidth + 1 || box.bottom > innerHeight + 1)) found.push('outside ' + says(it))
-    }
-    if (document.documentElement.scrollWidth > innerWidth) found.push('the page scrolls sideways')
-    return found
-  })()`)
 
 describe('at 1280 × 720', () => {
   const rows = (['en', 'de'] as const).flatMap(language => [0, 1, 2].map(sample => ({ language, sample })))

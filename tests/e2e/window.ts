@@ -61,7 +61,7 @@ export const withWindow = () => {
     const { width = 1280, height = 720, theme = 'light', language = 'en', sample = 0 } = of
     if (browser === undefined) throw new Error('the browser did not start')
     const look = { viewport: { width, height }, locale: language, acceptDownloads: true }
-    const page = await (of.beside ? of.beside.context().newPage() : browser.newPage(look))
+    const page = await (of.beside?.context() ?? (await browser.newContext(look))).newPage()
     // From now on the driver takes file choosers over: asked for only when one is about to open, it may come too late.
     page.on('filechooser', () => undefined)
     const faults: string[] = []
