@@ -1,4 +1,5 @@
 export { coldestOf } from './coldest'
+export { heatFindings } from './heat-findings'
 export { surenessOf } from './sensitivities'
 export type { Sensitivity, Sureness } from './sensitivities'
 export { mostVariants, usualPositions, variantsOf, verdictsOf } from './variants'

@@ -1,7 +1,15 @@
 import { describe, expect, it } from 'vitest'
 import { applyEdits, materialOf, openingOf } from '../../../core/detail'
 import { lowestSurfaces, solveCase } from '../../../core/heat'
-import { coldestOf, surenessOf, usualPositions, variantsOf, verdictsOf } from '../../../core/study'
+import { needsHeat } from '../../../core/rules'
+import {
+  coldestOf,
+  heatFindings,
+  surenessOf,
+  usualPositions,
+  variantsOf,
+  verdictsOf,
+} from '../../../core/study'
 import { specified } from '../../../core/units'
 import { climateOf, physicsDesk, solveZone, zoneCase } from '../../../core/vapour'
 import { aSample } from '../../given/a-sample'
@@ -52,6 +60,17 @@ describe('what moves the coldest place most', () => {
     const squares = sensitivities.filter(it => it.basis === 'assumed').map(it => it.change_K ** 2)
     expect(assumed_K).toBeCloseTo(Math.sqrt(squares.reduce((sum, it) => sum + it, 0)), 12)
     expect(assumed_K).toBeGreaterThan(mesh_K)
+  })
+})
+
+describe('verdicts that a worker sends', () => {
+  it('are plain values with their remedies, and those of a check with heat', () => {
+    const { project } = aSample('guard-in-aerated-concrete')
+    const found = heatFindings(project)
+    expect(JSON.parse(JSON.stringify(found))).toEqual(found)
+    expect(new Set(found.map(it => it.rule))).toEqual(new Set(needsHeat))
+    const sill = found.find(it => it.rule === 'surface-criterion' && it.where.side === 'sill')
+    expect(sill?.verdict === 'not-met' && sill.remedies.length).toBeGreaterThan(0)
   })
 })
 
