@@ -47,5 +47,5 @@ export const drawingSection: readonly Bench[] = [
   bench('draw it with numbers laid out from nothing', 30, () => drawSection(section, look)),
   bench('ink the bodies of a section, hatches clipped', 4, () => inkOfView(bareView, palette)),
   bench('ink all of a section', 6, () => inkOfView(view, palette)),
-  bench('lay out the labels of 30 items', 30, () => layOut(sites, bodies, column)),
+  bench('lay out the labels of 30 items', 30, () => layOut(sites, { bodies, words: [] }, column)),
 ]

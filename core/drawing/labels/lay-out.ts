@@ -9,10 +9,11 @@ import {
   leaderTo,
   type Level,
   levelAt,
+  type Picture,
+  sceneOf,
   type Site,
 } from './leaders'
 import { settle } from './settle'
-import type { Shape } from './shape'
 
 /** Where numbers may stand: in a column beside the picture, this far apart at least. Paper mm. */
 export type Column = {
@@ -31,16 +32,19 @@ export type Layout = {
   readonly leaders: ReadonlyMap<Id, Leader>
   readonly slots: Slots
   readonly conflicts: number
+  /** how many words of sizes leaders strike through */
+  readonly struck: number
 }
 
 /**
  * Numbers a picture from a column at its right: evenly spaced slots, the cheapest assignment of parts to them, then
  * exchanges until no leader crosses or crowds another. The same sites give the same layout.
  */
-export const layOut = (sites: readonly Site[], bodies: readonly Shape[], column: Column): Layout => {
+export const layOut = (sites: readonly Site[], picture: Picture, column: Column): Layout => {
   const anchors = sites.map(anchorsOf)
+  const scene = sceneOf(picture)
   const tries = slotsToTry(sites.length, column).map(heights => {
-    const levels = heights.map(y => levelAt(bodies, y))
+    const levels = heights.map(y => levelAt(scene, y))
     const cost = new Float64Array(sites.length * sites.length)
     sites.forEach((site, row) =>
       levels.forEach((level, slot) => {
@@ -61,22 +65,18 @@ export const layOut = (sites: readonly Site[], bodies: readonly Shape[], column:
       return { heights, ...settle(table, start) }
     })
     .toSorted((a, b) => a.total - b.total)[0]
-  if (best === undefined) return { leaders: new Map(), slots: [], conflicts: 0 }
+  if (best === undefined) return { leaders: new Map(), slots: [], conflicts: 0, struck: 0 }
   return layoutOf(sites, column.side, best.heights, best.slots, best.leaders)
 }
 
 /** Keeps each part in the slot that it has, and moves dots only: while something is dragged, numbers stand still. */
-export const follow = (
-  sites: readonly Site[],
-  bodies: readonly Shape[],
-  column: Column,
-  kept: Slots,
-): Layout => {
+export const follow = (sites: readonly Site[], picture: Picture, column: Column, kept: Slots): Layout => {
   const held = kept.flatMap(slot => {
     const site = sites.find(it => it.id === slot.id)
     return site ? [{ site, y: slot.y }] : []
   })
-  const leaders = held.map(({ site, y }) => optionsOf(site, anchorsOf(site), levelAt(bodies, y), column.x)[0])
+  const scene = sceneOf(picture)
+  const leaders = held.map(({ site, y }) => optionsOf(site, anchorsOf(site), levelAt(scene, y), column.x)[0])
   return layoutOf(
     held.map(it => it.site),
     column.side,
@@ -111,6 +111,7 @@ const layoutOf = (
       .map((site, at) => ({ id: site.id, side, y: heights[slots[at] ?? 0] ?? 0 }))
       .toSorted((a, b) => b.y - a.y),
     conflicts,
+    struck: leaders.reduce((sum, it) => sum + it.struck, 0),
   }
 }
 
@@ -130,8 +131,8 @@ const slotsToTry = (count: number, { low, high, pitch_mm }: Column): number[][] 
 /** What the cheapest leader of a part to a slot costs. */
 const leastCost = (site: Site, anchors: Site['places'], level: Level, column: number): number => {
   let least = unreachable
-  for (const dot of anchors) least = Math.min(least, leaderCost(dot, level, column))
-  for (const dot of floatsAt(site, level.y)) least = Math.min(least, leaderCost(dot, level, column))
+  for (const dot of floatsAt(site, level.y)) least = Math.min(least, leaderCost(dot, level, column, least))
+  for (const dot of anchors) least = Math.min(least, leaderCost(dot, level, column, least))
   return least
 }
 
@@ -146,7 +147,7 @@ const optionsOf = (site: Site, anchors: Site['places'], level: Level, column: nu
     return costs.slice(0, mostOptions).map(({ dot, cost }) => leaderTo(dot, level, column, cost))
   const dot: Point = dots[0] ?? [column - 1, level.y]
   const [low, high] = [Math.min(dot[1], level.y), Math.max(dot[1], level.y)]
-  return [{ path: [dot, [column, level.y]], cost: unreachable, low, high }]
+  return [{ path: [dot, [column, level.y]], cost: unreachable, low, high, struck: 0 }]
 }
 
 /** So many dots of a part are kept for a slot. Ours. */

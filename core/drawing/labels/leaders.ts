@@ -12,7 +12,15 @@ export type Leader = {
   /** between which heights it runs */
   readonly low: number
   readonly high: number
+  /** how many words of sizes it strikes through */
+  readonly struck: number
 }
+
+/** What leaders run over: bodies, and the words of sizes, which they must not strike through. Paper mm. */
+export type Picture = { readonly bodies: readonly Shape[]; readonly words: readonly Box[] }
+
+/** Lower left and upper right corner. */
+export type Box = readonly [Point, Point]
 
 /** The picture that leaders run over, looked at along one level line. */
 export type Level = {
@@ -21,12 +29,15 @@ export type Level = {
   readonly bodies: readonly (readonly [number, number])[]
   /** stretches of edges that run level and close by */
   readonly edges: readonly (readonly [number, number])[]
+  /** words that the line runs through, and all words */
+  readonly words: readonly Box[]
+  readonly allWords: readonly Box[]
 }
 
 const slope = Math.tan((callout.slope_deg * Math.PI) / 180)
 
 /** What a leader costs, in mm of length. Tried on sheets of this kind; ours. */
-const price = { length: 0.15, inside: 1.8, bend: 1, drop: 0.15, beside: 1.2, kink: 25 }
+const price = { length: 0.15, inside: 1.8, bend: 1, drop: 0.15, beside: 1.2, kink: 25, words: 400 }
 
 /** Edges nearer than this read as one line with the leader; kinks below this look like a slip. Ours. */
 const beside_mm = 1.3
@@ -80,35 +91,68 @@ const isRoomy = (shape: Shape, y: number, x: number): boolean =>
     stretchesAt(shape, level).some(([from, to]) => from <= x && x <= to),
   )
 
-/** What lies on the way of a leader at the level of a slot. */
-export const levelAt = (bodies: readonly Shape[], y: number): Level => ({
-  y,
-  bodies: bodies.flatMap(it => stretchesAt(it, y)),
+/** The bodies of a picture, ready to be looked at along many levels. */
+export type Scene = {
+  readonly bodies: readonly { readonly shape: Shape; readonly low: number; readonly high: number }[]
+  /** edges that run level: their height, and from where to where */
+  readonly edges: readonly (readonly [y: number, from: number, to: number])[]
+  readonly words: readonly Box[]
+}
+
+export const sceneOf = ({ bodies, words }: Picture): Scene => ({
+  words,
+  bodies: bodies.map(shape => {
+    const ys = shape.loops.flatMap(loop => loop.map(it => it[1]))
+    return { shape, low: Math.min(...ys), high: Math.max(...ys) }
+  }),
   edges: bodies.flatMap(shape =>
     shape.loops.flatMap(loop =>
-      loop.flatMap((from, at): [number, number][] => {
+      loop.flatMap((from, at): [number, number, number][] => {
         const to = loop[(at + 1) % loop.length] ?? from
-        const isBeside = Math.abs(from[1] - to[1]) < 0.3 && Math.abs(from[1] - y) < beside_mm
-        return isBeside ? [[Math.min(from[0], to[0]), Math.max(from[0], to[0])]] : []
+        return Math.abs(from[1] - to[1]) < 0.3
+          ? [[from[1], Math.min(from[0], to[0]), Math.max(from[0], to[0])]]
+          : []
       }),
     ),
   ),
 })
 
-/** What the leader from a dot to a slot costs; endless where its slope would pass the column. */
-export const leaderCost = (dot: Point, level: Level, column: number): number => {
+/** What lies on the way of a leader at the level of a slot: stretches by their ends, the rightmost first. */
+export const levelAt = (scene: Scene, y: number): Level => {
+  const bodies: (readonly [number, number])[] = []
+  for (const it of scene.bodies)
+    if (it.low <= y && y <= it.high) for (const stretch of stretchesAt(it.shape, y)) bodies.push(stretch)
+  const edges: (readonly [number, number])[] = []
+  for (const it of scene.edges) if (Math.abs(it[0] - y) < beside_mm) edges.push([it[1], it[2]])
+  const words = scene.words.filter(([low, high]) => low[1] < y && y < high[1])
+  return { y, bodies: bodies.sort(byEnd), edges: edges.sort(byEnd), words, allWords: scene.words }
+}
+
+const byEnd = (a: readonly [number, number], b: readonly [number, number]): number =>
+  b[1] - a[1] || b[0] - a[0]
+
+/**
+ * What the leader from a dot to a slot costs; endless where its slope would pass the column, or where it costs `most`
+ * before the picture on its way is looked at.
+ */
+export const leaderCost = (dot: Point, level: Level, column: number, most = Infinity): number => {
   const drop = Math.abs(level.y - dot[1])
   const straight = isStraight(drop)
   const kneeX = straight ? dot[0] : dot[0] + drop / slope
   if (kneeX > column - callout.landing_mm) return Infinity
   const oblique = straight ? 0 : drop / slopeSine
-  return (
+  const bare =
     price.length * (oblique + column - kneeX) +
-    price.inside * (oblique / 2 + within(level.bodies, kneeX, column)) +
+    (price.inside * oblique) / 2 +
     price.drop * drop +
-    price.beside * within(level.edges, kneeX, column) +
     (straight ? 0 : price.bend) +
     (!straight && drop < beside_mm ? price.kink : 0)
+  if (bare >= most) return Infinity
+  return (
+    bare +
+    price.words * struckBy(dot, level, column) +
+    price.inside * within(level.bodies, kneeX, column) +
+    price.beside * within(level.edges, kneeX, column)
   )
 }
 
@@ -116,10 +160,32 @@ export const leaderCost = (dot: Point, level: Level, column: number): number => 
 export const leaderTo = (dot: Point, level: Level, column: number, cost: number): Leader => {
   const drop = Math.abs(level.y - dot[1])
   const end: Point = [column, level.y]
+  const struck = struckBy(dot, level, column)
   const path: readonly Point[] = isStraight(drop)
     ? [[dot[0], level.y], end]
     : [dot, [dot[0] + drop / slope, level.y], end]
-  return { path, cost, low: Math.min(dot[1], level.y), high: Math.max(dot[1], level.y) }
+  return { path, cost, low: Math.min(dot[1], level.y), high: Math.max(dot[1], level.y), struck }
+}
+
+/** How many words the leader from a dot to a slot strikes through. */
+const struckBy = (dot: Point, level: Level, column: number): number => {
+  if (level.allWords.length === 0) return 0
+  const drop = Math.abs(level.y - dot[1])
+  const kneeX = isStraight(drop) ? dot[0] : dot[0] + drop / slope
+  let struck = 0
+  for (const [low, high] of level.words) if (kneeX < high[0] && low[0] < column) struck++
+  if (kneeX === dot[0]) return struck
+  const up = level.y > dot[1]
+  for (const [low, high] of level.allWords) {
+    if (high[0] < dot[0] || kneeX < low[0]) continue
+    const from = Math.max(low[1], Math.min(dot[1], level.y))
+    const to = Math.min(high[1], Math.max(dot[1], level.y))
+    if (from >= to) continue
+    const near = dot[0] + (up ? from - dot[1] : dot[1] - to) / slope
+    const far = dot[0] + (up ? to - dot[1] : dot[1] - from) / slope
+    if (near < high[0] && low[0] < far) struck++
+  }
+  return struck
 }
 
 /** Below this a leader is as good as level. Ours. */
@@ -127,10 +193,14 @@ const isStraight = (drop: number): boolean => drop < 0.15
 
 const slopeSine = Math.sin((callout.slope_deg * Math.PI) / 180)
 
-/** How much of the way from one place to another lies in some stretches. */
+/** How much of the way from one place to another lies in some stretches, the rightmost of them first. */
 const within = (spans: readonly (readonly [number, number])[], from: number, to: number): number => {
   let sum = 0
-  for (const span of spans) sum += Math.max(0, Math.min(span[1], to) - Math.max(span[0], from))
+  for (const span of spans) {
+    if (span[1] <= from) break
+    const length = (span[1] < to ? span[1] : to) - (span[0] > from ? span[0] : from)
+    if (length > 0) sum += length
+  }
   return sum
 }
 
@@ -141,19 +211,29 @@ const within = (spans: readonly (readonly [number, number])[], from: number, to:
 export const conflictOf = (a: Leader, b: Leader): number => {
   if (a.high + callout.offDot_mm < b.low || b.high + callout.offDot_mm < a.low) return 0
   let near = false
+  let touch = false
   for (let i = 0; i + 1 < a.path.length; i++)
     for (let j = 0; j + 1 < b.path.length; j++) {
-      const [p, q, r, s] = [a.path[i], a.path[i + 1], b.path[j], b.path[j + 1]]
+      const p = a.path[i]
+      const q = a.path[i + 1]
+      const r = b.path[j]
+      const s = b.path[j + 1]
       if (!p || !q || !r || !s || areFar(p, q, r, s)) continue
       const between = betweenStretches_mm(p, q, r, s)
       if (between === 0) return crossing
+      if (between < touching_mm) touch = true
       near = near || between < callout.apart_mm
     }
+  if (touch) return touching
   return near || isNearDot(a, b) || isNearDot(b, a) ? 1 : 0
 }
 
+/** Leaders nearer than this read as one line. Ours. */
+const touching_mm = 0.4
+const touching = 4
+
 /** A crossing is as bad as so many leaders that are too close: in a dense picture some may have to be. Ours. */
-const crossing = 8
+const crossing = 40
 
 const areFar = (p: Point, q: Point, r: Point, s: Point): boolean =>
   Math.max(p[1], q[1]) + callout.apart_mm < Math.min(r[1], s[1]) ||
@@ -162,11 +242,12 @@ const areFar = (p: Point, q: Point, r: Point, s: Point): boolean =>
   Math.max(r[0], s[0]) + callout.apart_mm < Math.min(p[0], q[0])
 
 const isNearDot = (a: Leader, b: Leader): boolean => {
-  const [dot] = b.path
+  const dot = b.path[0]
   if (dot === undefined || dot[1] < a.low - callout.offDot_mm || a.high + callout.offDot_mm < dot[1])
     return false
   for (let at = 0; at + 1 < a.path.length; at++) {
-    const [from, to] = [a.path[at], a.path[at + 1]]
+    const from = a.path[at]
+    const to = a.path[at + 1]
     if (from && to && offStretch_mm(dot, from, to) < callout.offDot_mm) return true
   }
   return false

@@ -2,12 +2,14 @@ import type { Id } from '../../geometry'
 import type { Section } from '../../section'
 import type { Language } from '../../words'
 import type { Column, Layout, Slots } from '../labels/lay-out'
+import type { Box } from '../labels/leaders'
 import type { View, ViewMark } from '../mark'
 import { placeView, sizeOnPaper_mm } from '../place-view'
 import { fieldMarks } from '../heat/field-marks'
 import type { HeatPicture } from '../heat/picture'
 import { drawChains } from '../sizes/chain'
 import type { LengthUnit } from '../sizes/lengths'
+import { heights, textWidth_mm } from '../text/lettering'
 import { cutBodies } from './bodies'
 import { breakLines } from './break-lines'
 import { extentOf } from './pieces'
@@ -48,28 +50,19 @@ export const drawSection = (section: Section, look: SectionLook): DrawnSection =
   const parts: ReadonlyMap<Id, ListedPart> = new Map(
     look.parts.flatMap(it => it.of.map(of => [of, it] as const)),
   )
-  const placement = placeView(look)
   const open = opened(window, section)
   const bodies = cutBodies(section, { window: open, scale, parts, hatchOf: look.hatchOf })
   const field = look.heat ? fieldMarks(look.heat, look) : undefined
+  const sizes = look.show.sizes ? sizesOf(section, look, parts) : []
   const drawn: readonly ViewMark[] = [
     ...(field ? [...field.bands, ...bodies.filter(it => it.kind !== 'area')] : bodies),
     ...membraneLines(section, open, parts),
     ...seenParts(section, open, scale),
     ...breakLines(section.regions, window, scale),
     ...(field?.lines ?? []),
-    ...(look.show.sizes ? sizesOf(section, look, parts) : []),
+    ...sizes,
   ]
-  const columns = look.columns ?? [columnBeside(look)]
-  const { marks, layout } = look.show.numbers
-    ? drawNumbers(section, look.parts, {
-        hatchOf: look.hatchOf,
-        window,
-        placement,
-        columns,
-        ...(look.kept && { kept: look.kept }),
-      })
-    : { marks: [], layout: { leaders: new Map(), slots: [], conflicts: 0 } }
+  const { marks, layout } = look.show.numbers ? numberSection(section, look, sizes) : noNumbers
   const { at, turn_deg, mirrored } = look
   return {
     view: {
@@ -85,6 +78,26 @@ export const drawSection = (section: Section, look: SectionLook): DrawnSection =
     layout,
   }
 }
+
+/** Numbers of a section, and their layout. They are marks of the view: wherever it is put, they go with it. */
+export type Numbered = { readonly marks: readonly ViewMark[]; readonly layout: Layout }
+
+const noNumbers: Numbered = { marks: [], layout: { leaders: new Map(), slots: [], conflicts: 0, struck: 0 } }
+
+/** Lays out the numbers of a section, clear of the words of its sizes. */
+export const numberSection = (
+  section: Section,
+  look: Omit<SectionLook, 'show'>,
+  sizes: readonly ViewMark[],
+): Numbered =>
+  drawNumbers(section, look.parts, {
+    hatchOf: look.hatchOf,
+    window: look.window,
+    placement: placeView(look),
+    columns: look.columns ?? [columnBeside(look)],
+    words: wordBoxes(sizes, look),
+    ...(look.kept && { kept: look.kept }),
+  })
 
 /** A window that shows a face of the section shows its outline too: on that side it opens by a hair. */
 const opened = ([low, high]: Window, section: Section): Window => {
@@ -104,9 +117,26 @@ const opened = ([low, high]: Window, section: Section): Window => {
 /** Two sides nearer than this are one. Ours. */
 const hair_mm = 0.01
 
-const sizesOf = (
+/** The boxes of the words of sizes on paper, with what a leader keeps off them. */
+const wordBoxes = (sizes: readonly ViewMark[], look: Omit<SectionLook, 'show'>): readonly Box[] => {
+  const { toPaper } = placeView(look)
+  return sizes.flatMap((mark): readonly Box[] => {
+    if (mark.kind !== 'dimension') return []
+    const [a, b, [x, y]] = [toPaper(mark.from), toPaper(mark.to), toPaper(mark.text)]
+    const half = textWidth_mm(mark.words, heights.size_mm) / 2 + offWords_mm
+    const [low, high] = [-offWords_mm, heights.size_mm + offWords_mm]
+    return Math.abs(a[1] - b[1]) < Math.abs(a[0] - b[0])
+      ? [[[x - half, y + low], [x + half, y + high]]] // prettier-ignore
+      : [[[x - high, y - half], [x - low, y + half]]] // prettier-ignore
+  })
+}
+
+const offWords_mm = 0.8
+
+/** Chains of sizes of a section, as they stand on paper. */
+export const sizesOf = (
   section: Section,
-  look: SectionLook,
+  look: Omit<SectionLook, 'show'>,
   parts: ReadonlyMap<Id, ListedPart>,
 ): readonly ViewMark[] => {
   const on = {
@@ -127,7 +157,7 @@ const sizesOf = (
 }
 
 /** A column at the right of the window, as high as it. Numbers without words need less room. Ours. */
-const columnBeside = (look: SectionLook): Column => {
+const columnBeside = (look: Omit<SectionLook, 'show'>): Column => {
   const [width, height] = sizeOnPaper_mm(look)
   const off_mm = 12
   return {

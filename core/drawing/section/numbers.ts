@@ -2,7 +2,7 @@ import type { Id, Point } from '../../geometry'
 import type { Section } from '../../section'
 import { layOutColumns } from '../labels/columns'
 import type { Column, Layout, Slots } from '../labels/lay-out'
-import type { Site } from '../labels/leaders'
+import type { Box, Site } from '../labels/leaders'
 import type { Shape } from '../labels/shape'
 import type { ViewMark } from '../mark'
 import type { Placement } from '../place-view'
@@ -18,6 +18,8 @@ export const drawNumbers = (
     readonly window: Window
     readonly placement: Placement
     readonly columns: readonly Column[]
+    /** words that leaders keep off, as boxes on paper */
+    readonly words: readonly Box[]
     readonly kept?: Slots
   },
 ): { readonly marks: readonly ViewMark[]; readonly layout: Layout } => {
@@ -25,7 +27,7 @@ export const drawNumbers = (
   const bodies = bodiesOf(section, on.hatchOf, on.window, toPaper)
   const sites = parts.map(part => siteOf(part, section, bodies, on.window, toPaper)).filter(isVisible)
   const solid = [...bodies.values()].flatMap(it => it.solid)
-  const layout = layOutColumns(sites, solid, on.columns, on.kept)
+  const layout = layOutColumns(sites, { bodies: solid, words: on.words }, on.columns, on.kept)
   const marks = parts.flatMap((part): ViewMark[] => {
     const [first, ...more] = (layout.leaders.get(part.id)?.path ?? []).map(toModel)
     if (first === undefined) return []

@@ -2,9 +2,10 @@ import type { Project, ZonePlace } from '../../detail'
 import type { Point } from '../../geometry'
 import type { Section } from '../../section'
 import { filled, type Language, same } from '../../words'
-import type { Mark, View } from '../mark'
+import type { Mark, View, ViewMark } from '../mark'
+import { placeView } from '../place-view'
 import type { Column } from '../labels/lay-out'
-import { drawSection } from '../section/draw-section'
+import { drawSection, type Numbered, numberSection, sizesOf } from '../section/draw-section'
 import type { ListedPart } from '../section/listed-part'
 import { chainsAcross, chainsThrough } from '../section/section-sizes'
 import { standOf, usualWindow, zoneLook } from '../section/zone-view'
@@ -45,92 +46,164 @@ const tries: readonly Try[] = [
   { way_mm: 20, more_mm: 28 },
 ]
 
-/** The first of some ways without a conflict, or the one with the fewest. */
-const leastConflicts = <T>(ways: readonly (() => T)[], conflictsIn: (it: T) => number): T => {
-  let best: { readonly it: T; readonly conflicts: number } | undefined
-  for (const way of ways) {
-    const it = way()
-    const conflicts = conflictsIn(it)
-    if (best === undefined || conflicts < best.conflicts) best = { it, conflicts }
-    if (conflicts === 0) break
-  }
-  if (best === undefined) throw new Error('no way to number a cut')
-  return best.it
+/** A cut at a scale: close, or with more room for its numbers where that keeps leaders from crossing. */
+export type CutBlocks = {
+  readonly close: CutBlock
+  /** the first of so many ways without a conflict, or the one with the fewest */
+  readonly roomy: (tries: number) => CutBlock
 }
 
+export const mostTries = tries.length
+
 /** A cut at a scale. Numbers stand in one column at its right, names in the list of parts. */
-export const cutBlock = (
+export const cutBlocks = (
   project: Project,
   { place, section, letter }: Cut,
   parts: readonly ListedPart[],
-  how: {
-    readonly scale: number
-    readonly language: Language
-    readonly unit: LengthUnit
-    readonly tries: number
-  },
-): CutBlock => {
+  how: { readonly scale: number; readonly language: Language; readonly unit: LengthUnit },
+): CutBlocks => {
   const { scale, language, unit } = how
-  const look = { ...zoneLook(project, place, language, unit), parts }
-  const stand = standOf[place.side]
-  const window = usualWindow(project, place, section)
-  const byPart = new Map(parts.flatMap(it => it.of.map(of => [of, it] as const)))
+  const shown = parts.filter(it => isThere(it, section))
+  const look = {
+    ...zoneLook(project, place, language, unit),
+    ...standOf[place.side],
+    parts: shown,
+    window: usualWindow(project, place, section),
+    scale,
+  }
+  const byPart = new Map(shown.flatMap(it => it.of.map(of => [of, it] as const)))
   const chains = {
-    through: chainsThrough(section, window, byPart, look.sizes).length,
+    through: chainsThrough(section, look.window, byPart, look.sizes).length,
     across: chainsAcross(section, byPart, look.sizes).length,
   }
-  const margin = margins({ stand, chains })
-  const [width, height] = onPaper({ window, stand }, scale)
-  const level = stand.turn_deg === 0
-  const shown = parts.filter(it => isThere(it, section))
-  const column_mm = (shown.length - 1) * pitch_mm
-  /** How a try shares the room: above and below the view, and the column of numbers seen from the view. */
-  const shared = ({ way_mm, more_mm }: Try) => {
-    // a column starts at the end where no chains stand and grows past the other only where it must
-    const extra = Math.max(0, column_mm + more_mm + 2 * offEnd_mm - height)
-    const up = level || stand.mirrored ? extra : 0
-    const down = level || stand.mirrored ? 0 : extra
+  const at0 = { ...look, at: [0, 0] } as const
+  const sizes = sizesOf(section, at0, byPart)
+  const reach = reachOf(sizes, at0)
+  const rooms = tries.map(it => roomOf(it, { ...look, chains, reach, count: shown.length }))
+  // A way is laid out once, however often it is asked for.
+  const laid: Numbered[] = []
+  const numbersOf = (at: number): Numbered =>
+    (laid[at] ??= numberSection(section, { ...at0, columns: [rooms[at]?.column ?? noColumn] }, sizes))
+  const blockOf = (at: number): CutBlock => {
+    const { size_mm, viewAt } = rooms[at] ?? noRoom
     return {
-      above: Math.max(margin.top, up) + (level ? sideWord_mm : 0),
-      below: Math.max(margin.bottom, down),
-      column: {
-        side: 'right',
-        x: width + margin.right + way_mm,
-        low: offEnd_mm - Math.max(0, down),
-        high: height - offEnd_mm + up,
-        pitch_mm,
+      size_mm,
+      draw: ([x, y]) => {
+        const show = { sizes: true, numbers: false } as const
+        const { view: bare } = drawSection(section, { ...look, at: [x + viewAt[0], y + viewAt[1]], show })
+        const view: View = { ...bare, marks: [...bare.marks, ...numbersOf(at).marks] }
+        const head = titleMarks({ place, letter, scale, language }, [x, y + size_mm[1] - 5])
+        return {
+          view,
+          marks: [
+            ...head,
+            ...sideWords(view, head, language, [
+              [x, y],
+              [x + size_mm[0], y + size_mm[1]],
+            ]),
+          ],
+        }
       },
-    } as const
+    }
   }
-  const drawnAt = (at: Point, column: Column, sizes: boolean) =>
-    drawSection(section, {
-      ...look,
-      ...stand,
-      window,
-      scale,
-      at,
-      show: { sizes, numbers: true },
-      columns: [{ ...column, x: column.x + at[0], low: column.low + at[1], high: column.high + at[1] }],
-    })
-  const { above, below, column } = leastConflicts(
-    tries.slice(0, how.tries).map(it => () => shared(it)),
-    it => drawnAt([0, 0], it.column, false).layout.conflicts,
-  )
-  const size_mm: Point = [margin.left + column.x + callout.balloon_mm, below + height + above + title_mm]
   return {
-    size_mm,
-    draw: ([x, y]) => {
-      const { view } = drawnAt([x + margin.left, y + below], column, true)
-      const titleAt: Point = [x, y + size_mm[1] - 5]
-      const [name, cut] = cutHeading(place.side)
-      const title = filled(same(letter === '' ? '{0}' : `${letter}   {0}`), name)[language]
-      const head = [
-        text(title, titleAt, { height_mm: heights.subtitle_mm, bold: true }),
-        text(`${cut[language]} · ${scaleWords(scale)}`, [titleAt[0], titleAt[1] - 4.4], { faint: true }),
-      ]
-      return { view, marks: [...head, ...sideWords(view, head, language)] }
+    close: blockOf(0),
+    roomy: count => {
+      let best = 0
+      for (let at = 0; at < Math.min(count, tries.length); at++) {
+        if (faultsOf(numbersOf(at)) < faultsOf(numbersOf(best))) best = at
+        if (faultsOf(numbersOf(best)) === 0) break
+      }
+      return blockOf(best)
     },
   }
+}
+
+const faultsOf = ({ layout }: Numbered): number => layout.conflicts + layout.struck
+
+/** How large a cut is with the room of a try, where its view stands in that, and its column of numbers from the view. */
+type Room = { readonly size_mm: Point; readonly viewAt: Point; readonly column: Column }
+
+const noColumn: Column = { side: 'right', x: 0, low: 0, high: 0, pitch_mm }
+const noRoom: Room = { size_mm: [0, 0], viewAt: [0, 0], column: noColumn }
+
+/** A column starts at the end where no chains stand and grows past the other only where it must. */
+const roomOf = (
+  { way_mm, more_mm }: Try,
+  of: Pick<View, 'turn_deg' | 'mirrored' | 'window' | 'scale'> & {
+    readonly chains: { readonly through: number; readonly across: number }
+    readonly reach: readonly [low: Point, high: Point]
+    readonly count: number
+  },
+): Room => {
+  const stand = { turn_deg: of.turn_deg, mirrored: of.mirrored }
+  const usual = margins({ stand, chains: of.chains })
+  const [width, height] = onPaper({ window: of.window, stand }, of.scale)
+  const [low, high] = of.reach
+  const margin = {
+    left: Math.max(usual.left, -low[0]),
+    right: Math.max(usual.right, high[0] - width),
+    top: Math.max(usual.top, high[1] - height),
+    bottom: Math.max(usual.bottom, -low[1]),
+  }
+  const level = of.turn_deg === 0
+  const extra = Math.max(0, (of.count - 1) * pitch_mm + more_mm + 2 * offEnd_mm - height)
+  const [up, down] = level || of.mirrored ? [extra, 0] : [0, extra]
+  const above = Math.max(margin.top, up) + (level ? sideWord_mm : 0)
+  const below = Math.max(margin.bottom, down)
+  const column: Column = {
+    side: 'right',
+    x: width + margin.right + way_mm,
+    low: offEnd_mm - down,
+    high: height - offEnd_mm + up,
+    pitch_mm,
+  }
+  return {
+    size_mm: [margin.left + column.x + callout.balloon_mm, below + height + above + title_mm],
+    viewAt: [margin.left, below],
+    column,
+  }
+}
+
+/** How far chains reach, raised words included: lower left and upper right corner, from the corner of the view. */
+const reachOf = (
+  sizes: readonly ViewMark[],
+  on: Parameters<typeof placeView>[0],
+): readonly [Point, Point] => {
+  const { toPaper } = placeView(on)
+  const places = sizes.flatMap((mark): readonly Point[] =>
+    mark.kind === 'dimension'
+      ? [mark.line, mark.text].map(toPaper)
+      : mark.kind === 'path'
+        ? mark.points.map(toPaper)
+        : [],
+  )
+  const off = heights.size_mm + 0.8
+  return [
+    [Math.min(0, ...places.map(it => it[0] - off)), Math.min(0, ...places.map(it => it[1] - off))],
+    [Math.max(0, ...places.map(it => it[0])), Math.max(0, ...places.map(it => it[1] + off))],
+  ]
+}
+
+/** The title of a cut with the letter of its plane, and its scale below. */
+const titleMarks = (
+  {
+    place,
+    letter,
+    scale,
+    language,
+  }: Pick<Cut, 'place' | 'letter'> & {
+    readonly scale: number
+    readonly language: Language
+  },
+  [x, y]: Point,
+): readonly Mark[] => {
+  const [name, cut] = cutHeading(place.side)
+  const title = filled(same(letter === '' ? '{0}' : `${letter}   {0}`), name)[language]
+  return [
+    text(title, [x, y], { height_mm: heights.subtitle_mm, bold: true }),
+    text(`${cut[language]} · ${scaleWords(scale)}`, [x, y - 4.4], { faint: true }),
+  ]
 }
 
 /** Whether a part is in a section at all: a list of several cuts has parts that one of them lacks. */

@@ -1,6 +1,6 @@
-import type { Project, ZonePlace } from '../../detail'
+import type { Project } from '../../detail'
 import type { Point } from '../../geometry'
-import type { Language } from '../../words'
+import type { Language, Words } from '../../words'
 import type { Mark } from '../mark'
 import type { ListedPart } from '../section/listed-part'
 import type { LengthUnit } from '../sizes/lengths'
@@ -10,14 +10,17 @@ import { line } from './marks'
 import { drawNotes, type Notes, notesHeight_mm } from './notes'
 import { openBySide, type OpenItem } from './open-items'
 import { partsList, partsListHeight_mm } from './parts-list'
-import { assumedNotes, cautionNotes } from './sheet-notes'
+import { assumedNote, cautionNotes } from './sheet-notes'
 
 /** What stands once for all cuts of a sheet. */
 export type Listed = {
   readonly parts: readonly ListedPart[]
   readonly entries: readonly LegendEntry[]
   readonly open: readonly OpenItem[]
-  readonly places: readonly ZonePlace[]
+  /** every assumed value, for a note that says so many of them */
+  readonly assumed: readonly Words[]
+  /** how many cuts there are */
+  readonly count: number
 }
 
 /** A column for lists: its corners, whether the key elevation stands in it, and the foot of the line at its left. */
@@ -41,7 +44,7 @@ const below_mm = 3
 /** The lists of a column with the marks, and where a key elevation goes; nothing where they do not fit. */
 export const cutLists = (
   project: Project,
-  { parts, entries, open, places }: Listed,
+  { parts, entries, open, assumed, count }: Listed,
   column: ListColumn,
 ): { readonly marks: readonly Mark[]; readonly keyAt: Point | undefined } | undefined => {
   const { language, unit, withKey } = column
@@ -56,8 +59,8 @@ export const cutLists = (
   const height = (notes: Notes) => notesHeight_mm(notes, half, language)
   const chosen = mostListed
     .map(most => ({
-      open: openBySide(open, places.length, most),
-      assumed: assumedNotes(project, places, Math.max(3, Math.floor(most / 2)), unit),
+      open: openBySide(open, count, most),
+      assumed: assumedNote(assumed, Math.max(3, Math.floor(most / 2))),
     }))
     .find(it => Math.max(height(it.open), height(it.assumed) + below_mm + height(cautions) + key_mm) <= room)
   if (chosen === undefined) return undefined

@@ -7,7 +7,7 @@ import type { ListedPart } from '../section/listed-part'
 import { listedParts } from '../section/listed-parts'
 import { standOf, usualWindow, zoneLook } from '../section/zone-view'
 import { noteIn } from '../sizes/lengths'
-import { type Cut, cutBlock, type CutBlock } from './cut-block'
+import { type Cut, type CutBlock, cutBlocks, mostTries } from './cut-block'
 import { cutLists, type ListColumn } from './cut-lists'
 import { materialsOf, type SheetOptions } from './detail-sheet'
 import { checkRuler, scaleBar, scaleBarLength_mm, sheetFrame } from './frame'
@@ -17,6 +17,7 @@ import { type LegendEntry, legendOf } from './legend'
 import { openItems } from './open-items'
 import { a3, titleBlock_mm } from './paper'
 import { placeBlocks } from './place-blocks'
+import { assumedAtAll } from './sheet-notes'
 import { titleValuesOf, type TitleValues } from './title-values'
 
 const scales = [0.5, 0.2, 0.1] as const
@@ -142,10 +143,21 @@ const listWidths_mm = [titleBlock_mm[0], 164, 152] as const
 
 /** A sheet of several cuts at a scale: where everything stands. */
 const arrangedAt = (scale: number, of: Plan) => {
+  const blocks = of.blocks(scale)
+  const close = arrangedWith(
+    scale,
+    of,
+    blocks.map(it => it.close),
+  )
   // what does not fit closely need not be tried with more room for its numbers
-  const close = arrangedWith(scale, of, of.blocks(scale, 1))
   if (close === undefined) return undefined
-  return arrangedWith(scale, of, of.blocks(scale, 5)) ?? arrangedWith(scale, of, of.blocks(scale, 2)) ?? close
+  const roomy = (tries: number) =>
+    arrangedWith(
+      scale,
+      of,
+      blocks.map(it => it.roomy(tries)),
+    )
+  return roomy(mostTries) ?? roomy(2) ?? close
 }
 
 const arrangedWith = (scale: number, of: Plan, blocks: readonly CutBlock[]) => {
@@ -183,16 +195,15 @@ const planOf = (
     parts,
     entries: legendOfAll(project, cuts, language),
     open: openItems(report, places),
-    places,
+    assumed: assumedAtAll(project, places, unit),
+    count: cuts.length,
   }
   return {
     parts,
     block_mm: blockHeight_mm(project, revisionRows),
     planes: [...new Set(cuts.map(letterOf))].map(letter => ({ letter, upright: letter === 'A' })),
-    blocks: (scale: number, tries: number) =>
-      cuts.map(it =>
-        cutBlock(project, { ...it, letter: letterOf(it) }, parts, { scale, language, unit, tries }),
-      ),
+    blocks: (scale: number) =>
+      cuts.map(it => cutBlocks(project, { ...it, letter: letterOf(it) }, parts, { scale, language, unit })),
     lists: (column: Omit<ListColumn, 'language' | 'unit'>) =>
       cutLists(project, listed, { ...column, language, unit }),
   }

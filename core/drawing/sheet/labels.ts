@@ -5,7 +5,7 @@ import type { ViewMark } from '../mark'
 import type { ListedPart } from '../section/listed-part'
 import { callout } from '../style/spacing'
 import { heights, linesOf, textWidth_mm } from '../text/lettering'
-import { text } from './marks'
+import { text, underWords_mm } from './marks'
 
 /** From one line of a label to the next; labels are small blocks and may be a little tighter than notes. Ours. */
 const pitch_mm = 3.7
@@ -55,7 +55,7 @@ export const drawLabels = (
       ...bold.map((it, at) => text(it, [x, first - at * pitch_mm], { ...how, bold: true })),
       ...plain.map((it, at) => text(it, [x, first - (bold.length + at) * pitch_mm], { ...how, faint: true })),
       ...(part.assumed
-        ? underline(plain.at(-1) ?? '', [x, first - (count - 1) * pitch_mm - 0.8], right)
+        ? underline(plain.at(-1) ?? '', [x, first - (count - 1) * pitch_mm - underWords_mm], right)
         : []),
     ]
   })

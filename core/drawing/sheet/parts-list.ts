@@ -8,7 +8,7 @@ import type { ListedPart } from '../section/listed-part'
 import { lengthSign, type LengthUnit } from '../sizes/lengths'
 import { callout } from '../style/spacing'
 import { heights, linesOf, textWidth_mm } from '../text/lettering'
-import { line, text } from './marks'
+import { line, text, underWords_mm } from './marks'
 
 /** Where the columns of a parts list start: a number, a name, then shares of the width. Ours. */
 const columnsOf = (width_mm: number) => ({ name: 8, note: 0.39 * width_mm, plane: 0.73 * width_mm })
@@ -126,7 +126,7 @@ const cellMarks = (
   assumed: boolean,
 ): readonly ViewMark[] => {
   const first = middle + ((lines.length - 1) * lineRow_mm - heights.note_mm) / 2
-  const last = first - (lines.length - 1) * lineRow_mm - 0.8
+  const last = first - (lines.length - 1) * lineRow_mm - underWords_mm
   const width = textWidth_mm(lines.at(-1) ?? '', heights.note_mm)
   return [
     ...lines.map((it, at) => text(it, [left + x, first - at * lineRow_mm], { bold })),

@@ -113,6 +113,9 @@ export const acrossOf = ({ paper, scale, notes }: Attempt, wanted: Wanted): Acro
 
 const isUpright = ({ stand }: Wanted): boolean => stand.turn_deg === 270
 
+/** Words beyond the end of a chain reach this far. Ours. */
+const beyondChain_mm = 5
+
 /** At a jamb there is room for notes outside, beside what covers the frame. */
 export const noteColumnOf = (
   { left, right, viewX, viewWidth, labels }: Across,
@@ -120,7 +123,8 @@ export const noteColumnOf = (
   scale: number,
 ): { readonly x: number; readonly width_mm: number } | undefined => {
   if (isUpright(wanted)) return undefined
-  const free = (wanted.window[1][0] - wanted.coverTo_mm) * scale - 2 * pad_mm
+  // words of a chain may stand beyond its end
+  const free = (wanted.window[1][0] - wanted.coverTo_mm) * scale - 2 * pad_mm - beyondChain_mm
   if (labels === 'left') return { x: left + pad_mm, width_mm: viewX + free - left }
   const x = viewX + viewWidth - free
   return { x, width_mm: right - pad_mm - x }

@@ -1,6 +1,6 @@
 import { practiceOf } from '../../practice'
 import type { Project, ZonePlace } from '../../detail'
-import { filled, type Language, words } from '../../words'
+import { filled, type Language, type Words, words } from '../../words'
 import type { Report } from '../../rules'
 import type { Mark } from '../mark'
 import type { LengthUnit } from '../sizes/lengths'
@@ -29,23 +29,26 @@ export const notesOf = (
   unit: LengthUnit,
 ): readonly Notes[] => [
   openByVerdict(openItems(report, [place]), mostOpen),
-  assumedNotes(project, [place], 5, unit),
+  assumedNote(assumedAtAll(project, [place], unit), 5),
   cautionNotes(project),
 ]
 
 /** So many titles of a verdict stand on a sheet of one cut. Ours: the rest is in the check report. */
 const mostOpen = 4
 
-/** What is assumed at some zones, each value once. */
-export const assumedNotes = (
+/** Every value that is assumed at some zones, once. */
+export const assumedAtAll = (
   project: Project,
   places: readonly ZonePlace[],
-  most: number,
   unit: LengthUnit,
-): Notes => {
-  const all = new Map(places.flatMap(place => assumedAt(project, place, unit)).map(it => [it.en, it]))
-  const assumed = firstOf([...all.values()], most)
-  return { heading: assumedHeading, notes: assumed.length > 0 ? assumed : [nothingAssumed], assumed: true }
+): readonly Words[] => [
+  ...new Map(places.flatMap(place => assumedAt(project, place, unit)).map(it => [it.en, it])).values(),
+]
+
+/** The first of the assumed values, and how many more there are. */
+export const assumedNote = (all: readonly Words[], most: number): Notes => {
+  const shown = firstOf(all, most)
+  return { heading: assumedHeading, notes: shown.length > 0 ? shown : [nothingAssumed], assumed: true }
 }
 
 /** Limits with their edition, and the cautions that stand on every sheet. */

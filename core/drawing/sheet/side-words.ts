@@ -2,7 +2,7 @@ import type { Point } from '../../geometry'
 import { type Language, words } from '../../words'
 import { flatten } from '../flatten'
 import type { Mark, View, ViewMark } from '../mark'
-import { placeView } from '../place-view'
+import { placeView, sizeOnPaper_mm } from '../place-view'
 import { callout } from '../style/spacing'
 import { heights, textWidth_mm } from '../text/lettering'
 import { text } from './marks'
@@ -17,19 +17,54 @@ type Box = readonly [Point, Point]
  * The words inside and outside, off the drawing on their sides of it: at the end towards the opening, or where they
  * meet neither sizes nor leaders nor labels.
  */
-export const sideWords = (view: View, labels: readonly Mark[], language: Language): readonly Mark[] => {
+export const sideWords = (
+  view: View,
+  labels: readonly Mark[],
+  language: Language,
+  room?: Box,
+): readonly Mark[] => {
   const taken = [...flatten(view), ...labels.flatMap(it => (it.kind === 'view' ? [] : [it]))].flatMap(boxesOf)
   const words = [
     [inside[language], 1],
     [outside[language], 0],
   ] as const
   return words.map(([word, side]) => {
-    const places = placesFor(word, view, side).filter(it => isOnItsSide(it, word, view, side))
-    const stand = places.find(it => !taken.some(box => meet(boxAt(it, word), box))) ?? places[0]
+    const usual = placesFor(word, view, side).filter(it => isOnItsSide(it, word, view, side))
+    const isFree = (it: Stand) =>
+      !taken.some(box => meet(boxAt(it, word), box)) && (!room || isWithin(boxAt(it, word), room))
+    const stand =
+      usual.find(isFree) ??
+      anyPlaces(usual[0] ?? { at: view.at, anchor: 'start' }, room ?? roundView(view))
+        .filter(it => isOnItsSide(it, word, view, side))
+        .find(isFree) ??
+      usual[0]
     const { at, anchor } = stand ?? { at: [0, 0], anchor: 'start' }
     taken.push(boxAt({ at, anchor }, word))
     return text(word, at, { height_mm: heights.subtitle_mm, faint: true, anchor })
   })
+}
+
+/** Every place of a room on a grid, the nearest to a place first. */
+const anyPlaces = ({ at: [x, y], anchor }: Stand, [[x0, y0], [x1, y1]]: Box): readonly Stand[] => {
+  const all: (readonly [Stand, number])[] = []
+  for (let column = x0; column <= x1; column += grid_mm)
+    for (let row = y0; row <= y1; row += grid_mm)
+      all.push([{ at: [column, row], anchor }, Math.hypot(column - x, row - y)])
+  return all.toSorted((a, b) => a[1] - b[1]).map(([it]) => it)
+}
+
+const grid_mm = 1.5
+
+const isWithin = ([a, b]: Box, [c, d]: Box): boolean =>
+  c[0] <= a[0] && c[1] <= a[1] && b[0] <= d[0] && b[1] <= d[1]
+
+/** The view with some room round it. */
+const roundView = (view: View): Box => {
+  const [width, height] = sizeOnPaper_mm(view)
+  return [
+    [view.at[0] - 40, view.at[1] - 30],
+    [view.at[0] + width + 40, view.at[1] + height + 30],
+  ]
 }
 
 type Stand = { readonly at: Point; readonly anchor: 'start' | 'end' }

@@ -39,8 +39,15 @@ export const drawChains = (chains: readonly Chain[], side: ChainSide, on: Drawn)
 }
 
 /** What raised words take from the next line; and how far they stand off their own. Ours. */
-const raisedTakes_mm = 2.5
+const raisedTakes_mm = 3.5
 const raisedGap_mm = 2.1
+/** Raised words stand over those on the line where that is their side. */
+const raisedOver_mm = sizing.textGap_mm + heights.size_mm + 1.5
+
+/** Their leader lands under them, clear of commas, and else ends this far off them. Ours. */
+const underRaised_mm = 0.95
+const offWords_mm = 0.5
+const landing_mm = raisedOver_mm - underRaised_mm
 
 const placesOf = (chain: Chain): readonly number[] => [chain.start_mm, ...chain.links.map(it => it.to_mm)]
 
@@ -84,7 +91,7 @@ const drawChain = (
       ...joining(stand, index, ordered(span), spans.length, frame),
     ]
   })
-  return { marks, raised: frame.raisedIsInTheWay && stands.some(it => it.raised) }
+  return { marks, raised: stands.some(it => it.raised) }
 }
 
 const ordered = <S extends { from: number; to: number }>(span: S): S => ({
@@ -109,10 +116,7 @@ const joining = (
   ]
   const middle = (span.from + span.to) / 2
   const [low, high] = [stand.at - span.width / 2, stand.at + span.width / 2]
-  if (stand.raised)
-    return low <= middle && middle <= high
-      ? []
-      : draw(frame.lineAt(middle), frame.textAt(middle < low ? low : high, true))
+  if (stand.raised) return low <= middle && middle <= high ? [] : draw(...frame.leaderTo(middle, low, high))
   const isEnd = index === 0 || index === count - 1
   if (!isEnd || (span.from <= stand.at && stand.at <= span.to)) return []
   return stand.at < span.from
@@ -126,7 +130,8 @@ type Frame = {
   readonly inOrder: <T>(items: readonly T[]) => readonly T[]
   readonly lineAt: (along: number) => Point
   readonly textAt: (along: number, raised: boolean) => Point
-  readonly raisedIsInTheWay: boolean
+  /** from the middle of a link to its raised words, clear of words on the line and in the row */
+  readonly leaderTo: (middle: number, low: number, high: number) => readonly Point[]
 }
 
 const frameOf = (
@@ -145,12 +150,15 @@ const frameOf = (
   const outIsUp = -(out[0] - origin[0]) * sin + (out[1] - origin[1]) * cos > 0
   const paperAt = (along: number, up: number): Point =>
     placement.toModel([origin[0] + along * cos - up * sin, origin[1] + along * sin + up * cos])
-  const raised = outIsUp ? raisedGap_mm : -raisedGap_mm - heights.size_mm
+  const raised = outIsUp ? raisedOver_mm : -raisedGap_mm - heights.size_mm
   return {
     along: model_mm => model_mm * Math.sign(step) * scale,
     inOrder: items => (step < 0 ? items.toReversed() : items),
     lineAt: along => paperAt(along, 0),
     textAt: (along, isRaised) => paperAt(along, isRaised ? raised : sizing.textGap_mm),
-    raisedIsInTheWay: !outIsUp,
+    leaderTo: (middle, low, high) =>
+      outIsUp
+        ? [paperAt(middle, 0), paperAt(middle, landing_mm), paperAt(middle < low ? high : low, landing_mm)]
+        : [paperAt(middle, 0), paperAt(middle < low ? low : high, -raisedGap_mm + offWords_mm)],
   }
 }

@@ -12,8 +12,8 @@ export type Span = {
 }
 
 /**
- * Where the words of a link stand along the chain: on the line, or `raised` on the side away from the drawing where
- * no extension line runs.
+ * Where the words of a link stand along the chain: on the line, or `raised` to a row of their own on the side away from
+ * the drawing.
  */
 export type Stand = { readonly at: number; readonly raised: boolean }
 
@@ -21,14 +21,16 @@ type Option = Stand & { readonly low: number; readonly high: number; readonly co
 type Partial = { readonly options: readonly Option[]; readonly cost: number }
 
 /**
- * Places the words of a chain: in the middle where they fit, else beyond the end of the chain or over a neighbour with
- * room, else raised. Words never meet, and never stand across a stroke on the line. Of the best partial answers the
- * cheapest fifty are carried on, so that one narrow link does not spoil the rest.
+ * Places the words of a chain: in the middle where they fit, else beyond the end of the chain, else raised. Words never meet, and never stand across a stroke of the line or across an extension line of an
+ * outer chain. Of the best partial answers the cheapest fifty are carried on, so that one narrow link does not spoil
+ * the rest.
  */
 export const placeWords = (spans: readonly Span[]): readonly Stand[] => {
+  const strokes = [...new Set(spans.flatMap(it => [it.from, it.to]))]
+  const outer = [...new Set(spans.flatMap(it => it.passing))]
   let partials: readonly Partial[] = [{ options: [], cost: 0 }]
   spans.forEach((_, at) => {
-    const options = optionsOf(spans, at)
+    const options = optionsOf(spans, at, { strokes, outer })
     const longer = partials.flatMap(partial =>
       options.flatMap(option =>
         partial.options.every(it => areApart(it, option))
@@ -50,11 +52,13 @@ const between_mm = 0.8
 const areApart = (a: Option, b: Option): boolean =>
   a.raised !== b.raised || a.high + between_mm <= b.low || b.high + between_mm <= a.low
 
-const optionsOf = (spans: readonly Span[], at: number): readonly Option[] => {
+/** What words must keep off: strokes of their own line, and lines of outer chains that pass through it. */
+type Lines = { readonly strokes: readonly number[]; readonly outer: readonly number[] }
+
+const optionsOf = (spans: readonly Span[], at: number, { strokes, outer }: Lines): readonly Option[] => {
   const span = spans[at]
   if (span === undefined) return []
   const { from, to, width } = span
-  const [before, after] = [spans[at - 1], spans[at + 1]]
   const middle = (from + to) / 2
   const stand = (centre: number, cost: number, raised = false): Option => ({
     at: centre,
@@ -63,22 +67,42 @@ const optionsOf = (spans: readonly Span[], at: number): readonly Option[] => {
     high: centre + width / 2,
     cost,
   })
-  const options = roomsOf(span).map(([low, high], index, all) =>
+  const isClear = ({ low, high, raised }: Option): boolean =>
+    [...outer, ...(raised ? [] : strokes)].every(it => it <= low - offLine_mm || high + offLine_mm <= it)
+  const over = roomsOf(span).map(([low, high], index, all) =>
     stand(
       (low + high) / 2,
       all.length === 1 && width + sizing.textSlack_mm <= high - low ? 0 : 0.5 + index / 100,
     ),
   )
-  if (options[0]?.cost === 0) return [...options, stand(middle, 6, true)]
-  const left = from - offStroke_mm - width / 2
-  if (before === undefined) options.push(stand(left, 2))
-  else if (before.from + offStroke_mm <= left - width / 2) options.push(stand(left, 5))
-  const right = to + offStroke_mm + width / 2
-  if (after === undefined) options.push(stand(right, 2))
-  else if (right + width / 2 <= after.to - offStroke_mm) options.push(stand(right, 5))
+  const plain = stand(middle, 6, true)
+  if (over[0]?.cost === 0) return isClear(plain) ? [...over, plain] : over
+  const aside = beyondOf(spans, at, outer).map(([centre, cost]) => stand(centre, cost))
+  const besideOuter = outer.flatMap(it => [it - offLine_mm - width / 2, it + offLine_mm + width / 2])
+  const raised = [...raisedShifts.map(shift => middle + shift * (width + between_mm)), ...besideOuter].map(
+    centre => stand(centre, 6 + (3 * Math.abs(centre - middle)) / (width + between_mm), true),
+  )
+  const clear = [...aside, ...raised].filter(isClear)
+  return [...over, ...(clear.length > 0 ? clear : [plain])]
+}
+
+/** Places beyond the ends of a chain, with what they cost. Over another link words would be taken for its length. */
+const beyondOf = (
+  spans: readonly Span[],
+  at: number,
+  outer: readonly number[],
+): readonly (readonly [centre: number, cost: number])[] => {
+  const { from = 0, to = 0, width = 0 } = spans[at] ?? {}
+  const beyond = (end: number, sign: 1 | -1): readonly (readonly [number, number])[] => [
+    [end, 2],
+    ...outer
+      .filter(it => (it - end) * sign > -width)
+      .map(it => it + sign * (offLine_mm + width / 2))
+      .map(it => [it, 2 + Math.abs(it - end) / 10] as const),
+  ]
   return [
-    ...options,
-    ...raisedShifts.map(shift => stand(middle + shift * (width + between_mm), 6 + 3 * Math.abs(shift), true)),
+    ...(at === 0 ? beyond(from - offStroke_mm - width / 2, -1) : []),
+    ...(at === spans.length - 1 ? beyond(to + offStroke_mm + width / 2, 1) : []),
   ]
 }
 
@@ -95,6 +119,10 @@ const roomsOf = ({ from, to, width, passing }: Span): readonly (readonly [number
     .toSorted((a, b) => b[1] - b[0] - (a[1] - a[0]))
 }
 
-/** Words may come this near to the extension lines on both sides together, and this near to a foreign stroke. Ours. */
+/**
+ * Words may come this near to the extension lines on both sides together, this near to one of them, and this near to a
+ * foreign stroke. Ours.
+ */
 const tight_mm = 0.7
+const offLine_mm = 0.35
 const offStroke_mm = 1.2
