@@ -33,16 +33,36 @@ const readDxf = z.object({
 /** A DXF as another library reads it. */
 export type ReadDxf = z.infer<typeof readDxf>
 
+/** A file that holds nothing. */
+export const nothing: ReadDxf = {
+  version: '', errors: [], fixes: [], counts: {}, areas: {}, materials: {}, sizes: [], sizeWords: [], numbers: [], words: [],
+  attributes: {}, viewports: [], lowest: [], highest: [], layers: {}, linetypes: {}, patterns: {}, rows: [],
+} // prettier-ignore
+
 /** Reads a DXF with ezdxf, which Debian's own Python has. A file that it refuses throws. */
 export const readByEzdxf = (bytes: Uint8Array): ReadDxf => {
-  const path = join(mkdtempSync(join(tmpdir(), 'dxf-')), 'sheet.dxf')
-  writeFileSync(path, bytes)
-  const said = execFileSync('/usr/bin/python3', ['tests/given/read-dxf.py', path], {
+  const [read] = readAllByEzdxf([bytes])
+  if (read === undefined) throw new Error('ezdxf said nothing')
+  return read
+}
+
+/** Reads files with one start of Python: it takes longer to start than to read. */
+export const readAllByEzdxf = (files: readonly Uint8Array[]): readonly ReadDxf[] => {
+  const folder = mkdtempSync(join(tmpdir(), 'dxf-'))
+  const paths = files.map((bytes, at) => {
+    const path = join(folder, `${at}.dxf`)
+    writeFileSync(path, bytes)
+    return path
+  })
+  const said = execFileSync('/usr/bin/python3', ['tests/given/read-dxf.py', ...paths], {
     encoding: 'utf8',
-    maxBuffer: 1 << 28,
+    maxBuffer: 1 << 30,
     stdio: ['ignore', 'pipe', 'pipe'],
   })
-  return readDxf.parse(JSON.parse(said))
+  return said
+    .trim()
+    .split('\n')
+    .map(it => readDxf.parse(JSON.parse(it)))
 }
 
 /** The groups of a DXF: code and value, as they stand in its lines. */

@@ -1,4 +1,4 @@
-"""Reads a DXF with ezdxf and prints what it holds as JSON. Nothing of this project is used to read it."""
+"""Reads DXF files with ezdxf and prints what each holds as a line of JSON. Nothing of this project is used to read it."""
 
 import json
 import sys
@@ -7,8 +7,6 @@ from collections import Counter
 import ezdxf
 from ezdxf.lldxf.encoding import decode_dxf_unicode as decoded
 from ezdxf.math import area
-
-
 
 
 def parts_of(layout):
@@ -24,8 +22,8 @@ def parts_of(layout):
     return areas, materials
 
 
-def main():
-    doc = ezdxf.readfile(sys.argv[1])
+def tell(path):
+    doc = ezdxf.readfile(path)
     audit = doc.audit()
     model = doc.modelspace()
     areas, materials = parts_of(model)
@@ -90,4 +88,5 @@ def main():
     )
 
 
-main()
+for name in sys.argv[1:]:
+    tell(name)

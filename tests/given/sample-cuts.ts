@@ -1,4 +1,4 @@
-import { type Project, samples, zonesOf } from '../../core/detail'
+import { type Project, type Sample, samples, zonesOf } from '../../core/detail'
 import { type Cut, cutsSheet, type Drawing, type SheetOptions } from '../../core/drawing'
 import { jointBand } from '../../core/movement'
 import { cutSection } from '../../core/section'
@@ -20,8 +20,9 @@ export const cutsOf = (project: Project): Some<Omit<Cut, 'letter'>> => {
 /** The sheet of head, jamb and sill of each sample. */
 export const sampleCuts = (
   options: SheetOptions,
+  only: readonly Sample[] = samples,
 ): readonly { readonly name: string; readonly project: Project; readonly drawing: Drawing }[] =>
-  samples.map(({ file, project }) => ({
+  only.map(({ file, project }) => ({
     name: `${file}, ${options.language}, ${options.palette}, ${options.unit ?? 'mm'}`,
     project,
     drawing: cutsSheet(project, cutsOf(project), options),

@@ -70,3 +70,11 @@ export const firstSample = (): Sample => {
   if (first === undefined) throw new Error('there is no sample')
   return first
 }
+
+/** A jamb of the first of the samples. */
+export const firstPlace = (): { readonly project: Project; readonly place: ZonePlace } => {
+  const { project } = firstSample()
+  const place = zonesOf(project).find(it => it.side === 'left')
+  if (place === undefined) throw new Error('an opening has a left jamb')
+  return { project, place }
+}

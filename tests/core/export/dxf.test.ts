@@ -1,10 +1,10 @@
-import { Helper } from 'dxf'
 import { describe, expect, it } from 'vitest'
-import { type Drawing, hatches, printable, type View, type ViewMark } from '../../../core/drawing'
+import { type Drawing, hatches, printable, type View } from '../../../core/drawing'
 import { formats } from '../../../core/export'
 import { aHatchSheet } from '../../given/a-hatch-sheet'
-import { groupsOf, readByEzdxf } from '../../given/a-reader-of-dxf'
-import { sampleSheets, sheetFonts, sheetsOf } from '../../given/sample-sheets'
+import { ofKind, secondExtent, worstArea } from '../../given/a-measure-of-dxf'
+import { groupsOf, readAllByEzdxf, readByEzdxf } from '../../given/a-reader-of-dxf'
+import { firstPlace, sheetFonts, sheetOf, sheetsOf } from '../../given/sample-sheets'
 
 const write = (drawing: Drawing, id = 'dxf'): Promise<Uint8Array> => {
   const format = formats.find(it => it.id === id)
@@ -12,11 +12,8 @@ const write = (drawing: Drawing, id = 'dxf'): Promise<Uint8Array> => {
   return format.write(sheetsOf(drawing), sheetFonts)
 }
 
-const all = [
-  ...sampleSheets({ language: 'de', palette: 'colour' }),
-  ...sampleSheets({ language: 'en', palette: 'black' }),
-]
-const first = all[0]?.drawing ?? aHatchSheet('de', 'colour')
+const { project, place } = firstPlace()
+const first = sheetOf(project, place, { language: 'de', palette: 'colour' })
 
 const viewOf = ({ marks }: Drawing): View => {
   const view = marks.find(it => it.kind === 'view')
@@ -24,92 +21,23 @@ const viewOf = ({ marks }: Drawing): View => {
   return view
 }
 
-const ofKind = <K extends ViewMark['kind']>(
-  marks: readonly ViewMark[],
-  kind: K,
-): readonly Extract<ViewMark, { kind: K }>[] =>
-  marks.flatMap(it => (it.kind === kind ? [it as Extract<ViewMark, { kind: K }>] : [])) // the test just asked for its kind
-
-const areaOf = (outline: readonly (readonly [number, number])[]): number =>
-  Math.abs(
-    outline.reduce((sum, [x, y], at) => {
-      const [toX, toY] = outline[(at + 1) % outline.length] ?? [x, y]
-      return sum + x * toY - toX * y
-    }, 0),
-  ) / 2
-
-/** The area of each part of a view in true millimetres, from the marks. */
-const areasOf = (drawing: Drawing): Readonly<Record<string, number>> => {
-  const areas: Record<string, number> = {}
-  for (const { part, outline, holes } of ofKind(viewOf(drawing).marks, 'area'))
-    if (part !== undefined)
-      areas[part] = (areas[part] ?? 0) + areaOf(outline) - holes.reduce((sum, it) => sum + areaOf(it), 0)
-  return areas
-}
-
-const worstArea = (found: Readonly<Record<string, number>>, drawing: Drawing): number => {
-  const expected = areasOf(drawing)
-  expect(Object.keys(found).toSorted()).toEqual(Object.keys(expected).toSorted())
-  return Math.max(...Object.entries(expected).map(([part, it]) => Math.abs((found[part] ?? 0) / it - 1)))
-}
-
 const textOf = (bytes: Uint8Array): string => Buffer.from(bytes).toString('utf8')
 
 describe('a DXF sheet', () => {
-  it.each(all)('of $name passes the audit of another library and keeps every area', async ({ drawing }) => {
-    const read = readByEzdxf(await write(drawing))
-    expect(read).toMatchObject({ version: 'AC1021', errors: [], fixes: [] })
-    expect(worstArea(read.areas, drawing)).toBeLessThan(1e-9)
-  })
-
-  it.each(all.slice(0, 4))('of $name is the same in the older version', async ({ drawing }) => {
-    const read = readByEzdxf(await write(drawing))
-    const older = readByEzdxf(await write(drawing, 'dxf-2000'))
+  it('is the same in the older version', async () => {
+    const [read, older] = readAllByEzdxf([await write(first), await write(first, 'dxf-2000')])
     expect(older).toMatchObject({ version: 'AC1015', errors: [], fixes: [] })
-    expect(older.areas).toEqual(read.areas)
-    expect(older.words).toEqual(read.words)
-    expect(older.counts).toEqual(read.counts)
+    expect(older?.areas).toEqual(read?.areas)
+    expect(older?.words).toEqual(read?.words)
+    expect(older?.counts).toEqual(read?.counts)
   })
 
-  it.each(all.slice(0, 4))('of $name has as much of everything as its drawing', async ({ drawing }) => {
-    const { counts, sizes, sizeWords, numbers } = readByEzdxf(await write(drawing))
-    const view = viewOf(drawing)
-    const model = counts['Model'] ?? {}
-    const dimensions = ofKind(view.marks, 'dimension')
-    expect(model['JW-SIZES DIMENSION']).toBe(dimensions.length)
-    expect(sizeWords.flat()).toEqual(dimensions.map(it => it.words))
-    dimensions.forEach((it, at) => {
-      const length = Math.hypot(it.to[0] - it.from[0], it.to[1] - it.from[1])
-      expect(sizes[at]?.measures).toBeCloseTo(length, 6)
-    })
-    const leaders = ofKind(view.marks, 'leader')
-    expect(model['JW-NUMBERS-LEADER LEADER']).toBe(leaders.length)
-    expect(numbers).toEqual(leaders.map(it => it.number))
-    const areas = ofKind(view.marks, 'area')
-    expect(model['JW-REGIONS LWPOLYLINE']).toBe(areas.reduce((sum, it) => sum + 1 + it.holes.length, 0))
-    const cut = ofKind(view.marks, 'path').filter(it => it.layer === 'fabric' && it.pen === 'cut')
-    expect(model['JW-FABRIC-CUT LWPOLYLINE']).toBe(cut.length)
-    const words = ofKind(drawing.marks.filter(isOnSheet), 'text')
-    const onSheet = Object.entries(counts).find(([name]) => name !== 'Model')?.[1] ?? {}
-    expect((onSheet['JW-WORDS-TEXT TEXT'] ?? 0) + (onSheet['JW-WORDS-FAINT TEXT'] ?? 0)).toBe(words.length)
-    expect(onSheet['JW-SHEET-STROKE INSERT']).toBe(1)
-  })
-
-  it('stands at its true place and scale, which a second reader sees too', async () => {
-    for (const { drawing } of all.slice(0, 4)) {
-      const bytes = await write(drawing)
-      const read = readByEzdxf(bytes)
-      const view = viewOf(drawing)
-      const [width = 0, height = 0, seen = 1] = read.viewports[0] ?? []
-      expect(height / seen).toBeCloseTo(view.scale, 6)
-      expect(width).toBeGreaterThan(0)
-      const [low, high] = extentOf(view)
-      expect(read.lowest.map((it, axis) => it - (low[axis] ?? 0)).every(near)).toBe(true)
-      expect(read.highest.map((it, axis) => it - (high[axis] ?? 0)).every(near)).toBe(true)
-      const second = secondExtent(textOf(bytes))
-      expect(second.low.map((it, axis) => it - (read.lowest[axis] ?? 0)).every(near)).toBe(true)
-      expect(second.high.map((it, axis) => it - (read.highest[axis] ?? 0)).every(near)).toBe(true)
-    }
+  it('stands at its true place: the corner of the reveal at the origin', async () => {
+    const read = readByEzdxf(await write(first))
+    const [low, high] = extentOf(viewOf(first))
+    expect(read.lowest.map((it, axis) => it - (low[axis] ?? 0)).every(near)).toBe(true)
+    expect(read.highest.map((it, axis) => it - (high[axis] ?? 0)).every(near)).toBe(true)
+    expect(Object.values(read.counts).some(it => it['JW-SHEET-STROKE INSERT'] === 1)).toBe(true)
   })
 
   it('defines every straight hatch in itself, and draws the curved ones', async () => {
@@ -167,23 +95,29 @@ describe('a DXF sheet', () => {
     expect(textOf(await write(worded('Maß λ ≤ €')))).toContain('Maß λ ≤ €')
   })
 
-  it.each([
-    ['a new line and a group', 'a\n0\nLINE\n8\nevil'],
-    ['a return', 'a\r\n0\r\nENDSEC'],
-    ['letters that turn', 'a\u202Eb\u2066c'],
-    ['codes of signs', '%%d %%%d 50%%c 5%'],
-    ['carets', '^J^M^I ^ x'],
-    ['backslashes and braces', '\\P \\U+0041 {\\H9;big} \\'],
-    ['half a letter', 'a\uD800b'],
-  ])('says words as they are: %s', async (_, hostile) => {
+  it('says words as they are, hostile ones too', async () => {
     for (const id of ['dxf', 'dxf-2000']) {
-      const plain = readByEzdxf(await write(worded('plain'), id))
-      const read = readByEzdxf(await write(worded(hostile), id))
-      expect(read).toMatchObject({ errors: [], fixes: [], counts: plain.counts })
-      expect(read.words).toEqual([printable(hostile).replaceAll(/%(?=%)/g, '% ')])
+      const files = await Promise.all(
+        ['plain', ...hostile.map(([, it]) => it)].map(it => write(worded(it), id)),
+      )
+      const [plain, ...read] = readAllByEzdxf(files)
+      hostile.forEach(([name, words], at) => {
+        expect(read[at], name).toMatchObject({ errors: [], fixes: [], counts: plain?.counts })
+        expect(read[at]?.words, name).toEqual([printable(words).replaceAll(/%(?=%)/g, '% ')])
+      })
     }
   })
 })
+
+const hostile = [
+  ['a new line and a group', 'a\n0\nLINE\n8\nevil'],
+  ['a return', 'a\r\n0\r\nENDSEC'],
+  ['letters that turn', 'a\u202Eb\u2066c'],
+  ['codes of signs', '%%d %%%d 50%%c 5%'],
+  ['carets', '^J^M^I ^ x'],
+  ['backslashes and braces', '\\P \\U+0041 {\\H9;big} \\'],
+  ['half a letter', 'a\uD800b'],
+] as const
 
 describe('a spoiled DXF sheet is seen', () => {
   it('with a corner moved by a tenth of a millimetre', async () => {
@@ -214,8 +148,6 @@ describe('a spoiled DXF sheet is seen', () => {
 /** Figures of TEXT and polylines are written to a millionth; bows of dots reach a hair further than their corners. */
 const near = (difference: number): boolean => Math.abs(difference) < 0.002
 
-const isOnSheet = (mark: Drawing['marks'][number]): mark is ViewMark => mark.kind !== 'view'
-
 /** The box round all polylines of a view in true millimetres, its model's origin at 0: outlines, hatch lines, dots. */
 const extentOf = (view: View): readonly [readonly number[], readonly number[]] => {
   const flip = view.mirrored ? -1 : 1
@@ -231,19 +163,6 @@ const extentOf = (view: View): readonly [readonly number[], readonly number[]] =
     [Math.min(...points.map(it => it[0])), Math.min(...points.map(it => it[1]))],
     [Math.max(...points.map(it => it[0])), Math.max(...points.map(it => it[1]))],
   ]
-}
-
-/** The box round the polylines of model space as another program reads them. */
-const secondExtent = (
-  text: string,
-): { readonly low: readonly number[]; readonly high: readonly number[] } => {
-  const points = new Helper(text).parsed.entities
-    .filter(it => it.type === 'LWPOLYLINE' && !it.paperSpace)
-    .flatMap(it => it.vertices ?? [])
-  return {
-    low: [Math.min(...points.map(it => it.x)), Math.min(...points.map(it => it.y))],
-    high: [Math.max(...points.map(it => it.x)), Math.max(...points.map(it => it.y))],
-  }
 }
 
 const worded = (words: string): Drawing => ({

@@ -6,7 +6,7 @@ import { formats } from '../../../core/export'
 import { languages } from '../../../core/words'
 import { aHatchSheet } from '../../given/a-hatch-sheet'
 import { judged } from '../../given/a-reader-of-pdf'
-import { sampleSheets, sheetFonts, sheetsOf } from '../../given/sample-sheets'
+import { firstPlace, sheetFonts, sheetOf, sheetsOf } from '../../given/sample-sheets'
 
 /** A picture of one pixel, as small as a JPEG can be. */
 const jpeg = Uint8Array.from(
@@ -48,15 +48,13 @@ const kinds: Drawing = {
   ],
 }
 
+const { project, place } = firstPlace()
 const sheets: readonly (readonly [string, Drawing])[] = [
   ['every kind of mark', kinds],
   ...languages.flatMap(language =>
     (['colour', 'black'] as const).map(
       palette =>
-        [
-          `a sheet, ${language}, ${palette}`,
-          sampleSheets({ language, palette })[0]?.drawing ?? kinds,
-        ] as const,
+        [`a sheet, ${language}, ${palette}`, sheetOf(project, place, { language, palette })] as const,
     ),
   ),
 ]

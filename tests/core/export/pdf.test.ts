@@ -3,7 +3,7 @@ import { type Drawing, inkOf } from '../../../core/drawing'
 import { formats, type Sheets } from '../../../core/export'
 import { aHatchSheet } from '../../given/a-hatch-sheet'
 import { contentsOf, extentOf, judged, strokesOf, unpacked } from '../../given/a-reader-of-pdf'
-import { type SampleSheet, sampleSheets, sheetFonts, sheetsOf } from '../../given/sample-sheets'
+import { firstPlace, sheetFonts, sheetOf, sheetsOf } from '../../given/sample-sheets'
 
 const pdf = formats.find(it => it.id === 'pdf')
 const write = (sheets: Sheets): Promise<Uint8Array> => {
@@ -11,11 +11,8 @@ const write = (sheets: Sheets): Promise<Uint8Array> => {
   return pdf.write(sheets, sheetFonts)
 }
 
-const all: readonly SampleSheet[] = [
-  ...sampleSheets({ language: 'de', palette: 'colour' }),
-  ...sampleSheets({ language: 'en', palette: 'black' }),
-]
-const first = all[0]?.drawing ?? aHatchSheet('de', 'colour')
+const { project, place } = firstPlace()
+const first = sheetOf(project, place, { language: 'de', palette: 'colour' })
 
 const latin1 = (bytes: Uint8Array): string => Buffer.from(bytes).toString('latin1')
 
@@ -33,12 +30,12 @@ const pairs = (flat: readonly number[]): [number, number][] =>
   Array.from({ length: flat.length / 2 }, (_, at) => [flat[2 * at] ?? 0, flat[2 * at + 1] ?? 0])
 
 describe('a PDF sheet', () => {
-  it.each(all)('of $name is in its true size, sound, with its fonts and its words', async ({ drawing }) => {
-    const bytes = await write(sheetsOf(drawing))
+  it('is in its true size, sound, with its fonts and its words', async () => {
+    const bytes = await write(sheetsOf(first))
     expect(judged(bytes, 'qpdf', '--check', 'FILE')).toMatchObject({ code: 0 })
     expect(fontsOf(bytes)).toEqual(['yes yes yes', 'yes yes yes'])
-    expect(scaleError(contentsOf(unpacked(bytes))[0] ?? '', drawing)).toBeLessThan(0.001)
-    expect(lettersIn(bytes)).toBe(lettersOf(drawing))
+    expect(scaleError(contentsOf(unpacked(bytes))[0] ?? '', first)).toBeLessThan(0.001)
+    expect(lettersIn(bytes)).toBe(lettersOf(first))
   })
 
   it('prints its ruler 100 mm long', async () => {

@@ -5,14 +5,14 @@ import { saveProject } from '../../../core/detail'
 import { formats } from '../../../core/export'
 import { openFile, projectText } from '../../../core/intake'
 import { rewritten, unpacked } from '../../given/a-reader-of-pdf'
-import { firstSample, sampleSheets, sheetFonts, sheetsOf } from '../../given/sample-sheets'
+import { firstPlace, sheetFonts, sheetOf, sheetsOf } from '../../given/sample-sheets'
 
-const drawing = sampleSheets({ language: 'de', palette: 'colour' })[0]?.drawing
-const { project } = firstSample()
+const { project, place } = firstPlace()
+const drawing = sheetOf(project, place, { language: 'de', palette: 'colour' })
 
 const written = async (id: 'pdf' | 'svg', model: string | undefined = saveProject(project)) => {
   const format = formats.find(it => it.id === id)
-  if (format === undefined || drawing === undefined) throw new Error(`there is no ${id}`)
+  if (format === undefined) throw new Error(`there is no ${id}`)
   const { model: _, ...sheets } = sheetsOf(drawing)
   return format.write({ ...sheets, ...(model !== '' && { model }) }, sheetFonts)
 }

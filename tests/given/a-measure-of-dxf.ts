@@ -1,0 +1,95 @@
+import { Helper } from 'dxf'
+import type { Drawing, View, ViewMark } from '../../core/drawing'
+import type { ReadDxf } from './a-reader-of-dxf'
+
+/** The views of a sheet. */
+export const viewsOf = ({ marks }: Drawing): readonly View[] =>
+  marks.flatMap(it => (it.kind === 'view' ? [it] : []))
+
+/** Marks of one kind. */
+export const ofKind = <K extends ViewMark['kind']>(
+  marks: readonly ViewMark[],
+  kind: K,
+): readonly Extract<ViewMark, { kind: K }>[] =>
+  marks.flatMap(it => (it.kind === kind ? [it as Extract<ViewMark, { kind: K }>] : [])) // the test just asked for its kind
+
+const areaOf = (outline: readonly (readonly [number, number])[]): number =>
+  Math.abs(
+    outline.reduce((sum, [x, y], at) => {
+      const [toX, toY] = outline[(at + 1) % outline.length] ?? [x, y]
+      return sum + x * toY - toX * y
+    }, 0),
+  ) / 2
+
+/** By how much of itself the area of a part in a file differs at most from that in its sheet; parts must be the same. */
+export const worstArea = (found: Readonly<Record<string, number>>, drawing: Drawing): number => {
+  const expected: Record<string, number> = {}
+  for (const { part, outline, holes } of viewsOf(drawing).flatMap(it => ofKind(it.marks, 'area')))
+    if (part !== undefined)
+      expected[part] =
+        (expected[part] ?? 0) + areaOf(outline) - holes.reduce((sum, it) => sum + areaOf(it), 0)
+  if (Object.keys(found).toSorted().join() !== Object.keys(expected).toSorted().join()) return Infinity
+  return Math.max(...Object.entries(expected).map(([part, it]) => Math.abs((found[part] ?? 0) / it - 1)))
+}
+
+/** What a file holds that its sheet does not, or less than it: audit, areas, counts by layer and kind, sizes, words. */
+export const dxfFaults = (read: ReadDxf, drawing: Drawing): readonly string[] => {
+  const views = viewsOf(drawing)
+  const marks = views.flatMap(it => it.marks)
+  const model = read.counts['Model'] ?? {}
+  const paper = Object.entries(read.counts).find(([name]) => name !== 'Model')?.[1] ?? {}
+  const sizes = ofKind(marks, 'dimension')
+  const leaders = ofKind(marks, 'leader')
+  const areas = ofKind(marks, 'area')
+  const paths = ofKind(marks, 'path')
+  const words = ofKind(
+    drawing.marks.filter((it): it is ViewMark => it.kind !== 'view'),
+    'text',
+  )
+  const same = (name: string, found: unknown, wanted: unknown): readonly string[] =>
+    JSON.stringify(found) === JSON.stringify(wanted)
+      ? []
+      : [`${name}: ${JSON.stringify(found)}, not ${JSON.stringify(wanted)}`]
+  return [
+    ...same('errors', read.errors, []),
+    ...same('fixes', read.fixes, []),
+    ...(worstArea(read.areas, drawing) < 1e-9 ? [] : ['areas']),
+    ...same('sizes', model['JW-SIZES DIMENSION'] ?? 0, sizes.length),
+    ...same('words of sizes', read.sizeWords.flat(), sizes.map(it => it.words)),
+    ...sizes.flatMap((it, at) => {
+      const length = Math.hypot(it.to[0] - it.from[0], it.to[1] - it.from[1])
+      return Math.abs((read.sizes[at]?.measures ?? 0) - length) < 1e-5 ? [] : [`size ${it.words}`]
+    }),
+    ...same('leaders', model['JW-NUMBERS-LEADER LEADER'] ?? 0, leaders.length),
+    ...same('numbers', read.numbers, leaders.map(it => it.number)),
+    ...same('regions', model['JW-REGIONS LWPOLYLINE'], areas.reduce((sum, it) => sum + 1 + it.holes.length, 0)),
+    ...same(
+      'outlines',
+      model['JW-FABRIC-CUT LWPOLYLINE'] ?? 0,
+      paths.filter(it => it.layer === 'fabric' && it.pen === 'cut').length,
+    ),
+    ...same(
+      'words',
+      (paper['JW-WORDS-TEXT TEXT'] ?? 0) + (paper['JW-WORDS-FAINT TEXT'] ?? 0),
+      words.length,
+    ),
+    ...same('viewports', read.viewports.length, views.length),
+    ...views.flatMap((it, at) => {
+      const [, height = 0, seen = 1] = read.viewports[at] ?? []
+      return Math.abs(height / seen - it.scale) < 1e-6 ? [] : [`scale ${height / seen}`]
+    }),
+  ] // prettier-ignore
+}
+
+/** The box round the polylines of model space as another program reads them. */
+export const secondExtent = (
+  text: string,
+): { readonly low: readonly number[]; readonly high: readonly number[] } => {
+  const points = new Helper(text).parsed.entities
+    .filter(it => it.type === 'LWPOLYLINE' && !it.paperSpace)
+    .flatMap(it => it.vertices ?? [])
+  return {
+    low: [Math.min(...points.map(it => it.x)), Math.min(...points.map(it => it.y))],
+    high: [Math.max(...points.map(it => it.x)), Math.max(...points.map(it => it.y))],
+  }
+}

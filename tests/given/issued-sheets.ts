@@ -1,0 +1,113 @@
+import { type Project, type Sample, samples, type ZonePlace, zonesOf } from '../../core/detail'
+import {
+  checkReport,
+  cutsSheet,
+  detailSheet,
+  type Drawing,
+  type LengthUnit,
+  type Palette,
+  sheetScales,
+} from '../../core/drawing'
+import { jointBand } from '../../core/movement'
+import { check } from '../../core/rules'
+import { cutSection } from '../../core/section'
+import { type Language, type Some } from '../../core/words'
+import { cutsOf } from './sample-cuts'
+
+/** What a sheet is asked for. */
+export type Choices = {
+  readonly of: 'zone' | 'cuts' | 'report'
+  readonly sample: string
+  readonly side: string
+  readonly language: Language
+  readonly palette: Palette
+  readonly paper: 'A4' | 'A3'
+  readonly unit: LengthUnit
+}
+
+/** A sheet, or the pages of a report, as they are issued. */
+export type Issued = Choices & {
+  readonly name: string
+  readonly project: Project
+  readonly place: ZonePlace | undefined
+  readonly drawings: Some<Drawing>
+}
+
+/**
+ * Sheets of every sample: each of its zones, head, jamb and sill together, and the check report. Languages, inks, papers
+ * and units are spread over them so that each value and each pair of values occurs: all combinations would be 16 times
+ * as many and find what these find.
+ */
+export const issuedSheets = (): readonly Issued[] =>
+  samples.flatMap((sample, at) => [
+    ...zoneSheets(sample, at),
+    ...cutSheets(sample, at),
+    ...reports(sample, at),
+  ])
+
+const languages = ['en', 'de'] as const
+const palettes = ['colour', 'black'] as const
+const papers = ['A4', 'A3'] as const
+const units = ['mm', 'inch'] as const
+const nth = <T>(of: readonly [T, T], at: number): T => of[at % 2 === 0 ? 0 : 1]
+
+const zoneSheets = ({ file, project }: Sample, at: number): readonly Issued[] =>
+  zonesOf(project).map((place, k): Issued => {
+    const half = Math.floor(k / 2)
+    const language = nth(languages, k + at)
+    const palette = nth(palettes, half + Math.floor(at / 2))
+    const unit = nth(units, k === (at + Math.floor(at / 4)) % 4 ? 1 : 0)
+    const { planned_mm } = jointBand(project, place.opening, place.side, place.zone.id)
+    const section = cutSection(project, place, { state: 'planned', width_mm: planned_mm })
+    const report = check(project)
+    const wanted = nth(papers, k + half + Math.floor(at / 4))
+    const how = { language, palette, unit, report, sheet: `${k + 1} / ${zonesOf(project).length}` }
+    // a thick wall fits on A3 alone
+    const fits = sheetScales(project, place, section, { ...how, paper: wanted }).length > 0
+    const paper = fits ? wanted : 'A3'
+    return {
+      of: 'zone', sample: file, side: place.side, language, palette, paper, unit, project, place,
+      name: `${file}, ${place.side}, ${language}, ${palette}, ${paper}, ${unit}`,
+      drawings: [detailSheet(project, place, section, { ...how, paper })],
+    } // prettier-ignore
+  })
+
+const cutSheets = ({ file, project }: Sample, at: number): readonly Issued[] =>
+  languages.map((language, k): Issued => {
+    const palette = nth(palettes, k + at)
+    const unit = nth(units, k + Math.floor(at / 2))
+    return {
+      of: 'cuts', sample: file, side: 'all', language, palette, paper: 'A3', unit, project, place: undefined,
+      name: `${file}, head, jamb and sill, ${language}, ${palette}, A3, ${unit}`,
+      drawings: [cutsSheet(project, cutsOf(project), { language, palette, unit, sheet: '1 / 1' })],
+    } // prettier-ignore
+  })
+
+const reports = ({ file, project }: Sample, at: number): readonly Issued[] =>
+  languages.map((language, k): Issued => {
+    const palette = nth(palettes, k + at + 1)
+    return {
+      of: 'report', sample: file, side: 'all', language, palette, paper: 'A4', unit: 'mm', project, place: undefined,
+      name: `${file}, check report, ${language}, ${palette}`,
+      drawings: checkReport(project, check(project), { language, palette }),
+    } // prettier-ignore
+  })
+
+/** Pairs of choices that no sheet of a kind has, of those that could be. */
+export const pairsMissing = (
+  issued: readonly Choices[],
+  keys: readonly (keyof Choices)[],
+): readonly string[] => {
+  const valuesOf = (key: keyof Choices) => [...new Set(issued.map(it => it[key]))]
+  return keys.flatMap((a, at) =>
+    keys
+      .slice(at + 1)
+      .flatMap(b =>
+        valuesOf(a).flatMap(one =>
+          valuesOf(b).flatMap(other =>
+            issued.some(it => it[a] === one && it[b] === other) ? [] : [`${a} ${one} with ${b} ${other}`],
+          ),
+        ),
+      ),
+  )
+}
