@@ -31,6 +31,9 @@ export const newStudy = (board: Board): Study => {
   let settled: Settled | undefined = $state.raw()
   let compared: Study['compared'] = $state.raw()
   let fault: string | undefined = $state.raw()
+  // The session is a new value with every look; what is worked out depends on its project alone.
+  const project = $derived(board.now.project)
+  const isMoving = $derived(board.now.gesture !== undefined)
   let worker: Worker | undefined
   let number = 0
   const last: { [K in StudyAsked['kind']]?: { number: number; project: unknown } } = {}
@@ -68,18 +71,21 @@ export const newStudy = (board: Board): Study => {
 
   // Rules are answered again a moment after each change, whether heat is shown or not.
   $effect(() => {
-    const { project, gesture } = board.now
-    if (gesture) return
-    afterRest('physics', () => ({ number: ++number, kind: 'physics', project, places: zonesOf(project) }))
+    const still = project
+    if (isMoving) return
+    afterRest('physics', () => ({
+      number: ++number,
+      kind: 'physics',
+      project: still,
+      places: zonesOf(still),
+    }))
   })
 
   return {
-    physics: (project, place) =>
-      project === board.now.project || project === answeredFor
-        ? answers.get(keyOf(place))
-        : trials(project, place),
+    physics: (asked, place) =>
+      asked === project || asked === answeredFor ? answers.get(keyOf(place)) : trials(asked, place),
     get isBehind() {
-      return answeredFor !== board.now.project
+      return answeredFor !== project
     },
     get settled() {
       return settled

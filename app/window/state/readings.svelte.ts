@@ -11,7 +11,8 @@ import type { Board } from './board.svelte'
 /** All that the panels read: computed from the session, each piece once and only when what it rests on has changed. */
 export type Readings = {
   readonly project: Project
-  readonly view: Session['view']
+  /** what is cut: the same value wherever the board is moved to */
+  readonly view: Pick<Session['view'], 'opening' | 'side' | 'zone'>
   readonly place: ZonePlace
   readonly band: JointBand
   /** width at which the section is drawn: where the slider between cold and hot stands */
@@ -49,7 +50,7 @@ export const newReadings = (board: Board, physics?: PhysicsOf): Readings => {
       return project
     },
     get view() {
-      return board.now.view
+      return cut
     },
     get place() {
       return place
