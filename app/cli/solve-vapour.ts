@@ -102,8 +102,8 @@ const alongJson = ({ along }: SectionVapour) => (along.ok ? along.value : { prob
 const fieldJson = (it: VapourField) => ({
   nodes: it.domain.nodes,
   wetNodes: wetNodes(it),
-  gathers_kg_md: it.whole_kg_ms * day_s,
-  enters_kg_md: it.enters_kg_ms * day_s,
+  gathers_kg_ms: it.whole_kg_ms,
+  enters_kg_ms: it.enters_kg_ms,
   rounds: it.rounds,
   isSettled: it.isSettled,
 })

@@ -26,9 +26,9 @@ export const aMembrane = (sd_m: number): Path['layers'][number] => ({
 })
 
 /** A year of monthly means, with a room of humidity class 3 at 20 °C behind. */
-export const aYear = (outside_C: readonly number[], outside_share: readonly number[]): readonly MonthAir[] =>
+export const aYear = (outside_C: readonly number[], outsideShare: readonly number[]): readonly MonthAir[] =>
   months.map((month, i) => {
-    const outside = air(outside_C[i] ?? 0, 100 * (outside_share[i] ?? 0))
+    const outside = air(outside_C[i] ?? 0, 100 * (outsideShare[i] ?? 0))
     const vapour_Pa = outside.vapour_Pa + vapourExcess_Pa('3', outside.temperature_C)
     const inside = { temperature_C: 20, vapour_Pa, humidity_pct: (100 * vapour_Pa) / saturation_Pa(20) }
     return { month, days: daysOf[month], outside, inside }
