@@ -116,6 +116,8 @@ export const say = {
   groupSizes: words('Sizes', 'Größen'),
   groupSurvey: words('Measured on site', 'Aufmaß'),
   groupAsked: words('What is asked of it', 'Anforderungen'),
+  groupWork: words('How the work is done', 'Wie gearbeitet wird'),
+  groupElement: words('Element and structure', 'Element und Tragwerk'),
   groupFrame: words('Frame', 'Rahmen'),
   groupDeclared: words('Declared values', 'Kennwerte'),
   groupDuties: words('Duties', 'Aufgaben'),

@@ -41,7 +41,7 @@ describe('the build-up', () => {
     expect(await page.locator('.bu .lay').count()).toBe(4)
 
     // A fan line is dragged: sixty moves, one step.
-    const before = await page.locator('[id^="thickness-"]').nth(1).innerText()
+    const before = await page.locator('[id^="thickness-"] span').nth(1).innerText()
     // The line begins upright, at the place that its path says first.
     const path = (await page.locator('[data-fan]').nth(1).getAttribute('d')) ?? ''
     const strip = await page.locator('.bu').boundingBox()
@@ -52,10 +52,10 @@ describe('the build-up', () => {
     for (let step = 1; step <= 60; step++) await page.mouse.move(x - step / 2, y)
     await page.mouse.up()
     await painted(page)
-    const dragged = await page.locator('[id^="thickness-"]').nth(1).innerText()
+    const dragged = await page.locator('[id^="thickness-"] span').nth(1).innerText()
     expect(numberIn(dragged)).toBeGreaterThan(numberIn(before))
     await undo(page)
-    expect(await page.locator('[id^="thickness-"]').nth(1).innerText()).toBe(before)
+    expect(await page.locator('[id^="thickness-"] span').nth(1).innerText()).toBe(before)
     expect(faults).toEqual([])
   })
 

@@ -1,4 +1,5 @@
 import {
+  choiceOf,
   choicesOf,
   type FieldAt,
   fieldOf,
@@ -25,6 +26,8 @@ const groupIds = [
   'sizes',
   'survey',
   'asked',
+  'work',
+  'element',
   'frame',
   'declared',
   'duties',
@@ -38,6 +41,8 @@ export const groupName: Readonly<Record<Exclude<GroupId, 'main'>, Words>> = {
   sizes: words.groupSizes,
   survey: words.groupSurvey,
   asked: words.groupAsked,
+  work: words.groupWork,
+  element: words.groupElement,
   frame: words.groupFrame,
   declared: words.groupDeclared,
   duties: words.groupDuties,
@@ -108,6 +113,12 @@ const grouped = (rows: readonly FieldRow[], owner: Id): readonly FieldGroup[] =>
     .filter(it => it.rows.length > 0)
 }
 
+/** What is seen of the work on site, and what the element and the structure round it are told to be. */
+const ofWork =
+  /^opening\.(corners|air-line|plaster-edge|inner-proof|foam-in-light|substrate|peel-test|compatible|flank-|tape-|work-|open-months|plumb|bow|frame-moisture|wall-moisture|membrane-lap)/
+const ofElement =
+  /^opening\.(lintel-sag|slot|free-|deflection|infill|rain-class|joint-sound|drains|laps|water|bead-covers)/
+
 const groupOf = ({ field, part }: FieldAt, owner: Id): GroupId => {
   if (field.startsWith('survey.')) return 'survey'
   if (/^opening\.(width|height)$/.test(field)) return 'sizes'
@@ -115,7 +126,8 @@ const groupOf = ({ field, part }: FieldAt, owner: Id): GroupId => {
   if (field.endsWith('.stays')) return 'more'
   if (field === 'opening.position') return 'main'
   if (/^(site\.|opening\.(room|humidity|inside)-)/.test(field)) return 'air'
-  if (field.startsWith('opening.')) return 'asked'
+  if (field.startsWith('opening.'))
+    return ofWork.test(field) ? 'work' : ofElement.test(field) ? 'element' : 'asked'
   if (field.startsWith('frame.')) return 'frame'
   if (/^layer\.(lambda|mu)/.test(field)) return 'declared'
   if (field.startsWith('layer.duty')) return 'duties'
@@ -123,6 +135,21 @@ const groupOf = ({ field, part }: FieldAt, owner: Id): GroupId => {
   // The joint of a frame or of a seal comes along; its own words are not what is asked for first.
   return field.startsWith('joint.') && part !== owner ? 'more' : 'main'
 }
+
+/** The rows of a group by use: first what a finding waits for, then what is stated, then what may be. */
+export const byUse = (
+  project: Project,
+  rows: readonly FieldRow[],
+  missing: readonly FieldAt[],
+): readonly FieldRow[] => {
+  const rank = (it: FieldRow): number =>
+    missing.some(one => isSame(one, it.at)) ? 0 : isStated(project, it) ? 1 : 2
+  return rows.toSorted((a, b) => rank(a) - rank(b))
+}
+
+/** Whether somebody has stated the value. */
+export const isStated = (project: Project, { kind, at }: FieldRow): boolean =>
+  (kind === 'number' ? fieldOf(at.field) : choiceOf(at.field))?.read(project, at.part) !== undefined
 
 /** The values of a part that findings ask for and nobody has stated: their groups stand open. */
 export const missingOf = (findings: readonly Finding[]): readonly FieldAt[] =>

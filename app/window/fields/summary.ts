@@ -2,7 +2,7 @@ import { choiceOf, fieldOf, type FieldAt, known, knownChoice, type Project } fro
 import { writeNumber, writeQuantity } from '../../../core/units'
 import { filled, type Language } from '../../../core/words'
 import { say as words } from '../window-words'
-import type { FieldGroup, FieldRow } from './fields-of-part'
+import { type FieldGroup, type FieldRow, isStated } from './fields-of-part'
 
 /** What a folded group says of its values: the numbers themselves where they are few and telling, else how many are stated. */
 export const summaryOf = (project: Project, { id, rows }: FieldGroup, language: Language): string => {
@@ -17,12 +17,6 @@ export const summaryOf = (project: Project, { id, rows }: FieldGroup, language: 
   if (id === 'sizes') return sizes(project, rows, language)
   return filled(words.statedOf, `${stated.length}`, `${rows.length}`)[language]
 }
-
-/** Whether somebody has stated the value. */
-export const isStated = (project: Project, { kind, at }: FieldRow): boolean =>
-  kind === 'number'
-    ? fieldOf(at.field)?.read(project, at.part) !== undefined
-    : choiceOf(at.field)?.read(project, at.part) !== undefined
 
 const yesses = (project: Project, rows: readonly FieldRow[], language: Language): string =>
   rows
