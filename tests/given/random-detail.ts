@@ -47,7 +47,8 @@ export const withWall = (project: Project, random: Random): Project => {
   let next = project.next
   const wall = wallFrom(plan, kind => `${kind}-${next++}`)
   const openings = Object.fromEntries(
-    Object.entries(project.openings).map(([id, it]) => [
+    // a box stands where its wall has room for it: it is added again later
+    Object.entries(project.openings).map(([id, { box: _, ...it }]) => [
       id,
       { ...it, wall: wall.id, position_mm: specified(plan.position_mm) },
     ]),

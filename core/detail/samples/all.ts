@@ -1,13 +1,16 @@
 import type { Project } from '../model'
 import { type Words, words } from '../../words'
 import { beadInBrick } from './bead-in-brick'
+import { boxOnTop } from './box-on-top'
 import { facingLeaf } from './facing-leaf'
 import { flushInSandLime } from './flush-in-sand-lime'
 import { foamOnly } from './foam-only'
+import { forwardOnBrackets } from './forward-on-brackets'
 import { frameTooLarge } from './frame-too-large'
 import { guardInAeratedConcrete } from './guard-in-aerated-concrete'
 import { onConsoles } from './on-consoles'
 import { protectedSill } from './protected-sill'
+import { rebateSealed } from './rebate-sealed'
 import { rightJamb } from './right-jamb'
 import { softFlank } from './soft-flank'
 import { tightOutside } from './tight-outside'
@@ -31,6 +34,9 @@ export const samples: readonly Sample[] = [
   sample('timber-wall', timberWall, 'Timber frame wall, Austria', 'Holzrahmenwand, Österreich'),
   sample('bead-in-brick', beadInBrick, 'Beads on rods in solid brick, Austria', 'Dichtstoff auf Rundschnur in Vollziegel, Österreich'),
   sample('on-consoles', onConsoles, 'On consoles in the insulation, Austria', 'Auf Konsolen in der Dämmung, Österreich'),
+  sample('rebate-sealed', rebateSealed, 'Behind a brick nib, its gap sealed', 'Hinter gemauertem Anschlag, dessen Fuge gedichtet'),
+  sample('box-on-top', boxOnTop, 'Under a shutter box, sealed all round', 'Unter einem Rollladenkasten, ringsum gedichtet'),
+  sample('forward-on-brackets', forwardOnBrackets, 'On brackets before concrete', 'Auf Konsolen vor Beton'),
   sample('flush-in-sand-lime', flushInSandLime, 'Flush with sand-lime masonry: quiet faults', 'Bündig mit Kalksandstein: stille Fehler'),
   sample('protected-sill', protectedSill, 'Behind a brick nib, with a protected sill', 'Hinter gemauertem Anschlag, Sohlbank geschützt'),
   sample('facing-leaf', facingLeaf, 'In the facing leaf, Britain', 'In der Verblendschale, Großbritannien'),

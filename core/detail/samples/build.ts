@@ -6,6 +6,7 @@ import { specified, type Stated } from '../../units'
 import type { Some } from '../../words'
 import { withMaterials } from '../edits/materials'
 import type { Asked } from '../asked'
+import type { Box } from '../box'
 import type { Block, Fixing, Mullion } from '../fixing'
 import type { Sill } from '../sill'
 import type { Told } from '../told'
@@ -38,6 +39,7 @@ export type Plan = {
   readonly mullions?: readonly (readonly [at_mm: number, face_mm: number])[]
   readonly transoms?: readonly (readonly [at_mm: number, face_mm: number])[]
   readonly sill?: Omit<Sill, 'id'>
+  readonly box?: Omit<Box, 'id'>
   /** the sill is there already and must stay */
   readonly sillStays?: true
   readonly survey?: Survey
@@ -52,7 +54,7 @@ type JointPlan = {
 }
 
 /** A seal before it has an id. */
-type Seal = { readonly kind: string; readonly plane: AnySeal['plane'] } & Readonly<
+type Seal = { readonly kind: string; readonly plane: AnySeal['plane']; readonly gap?: 'rebate' } & Readonly<
   Record<string, AnySeal[string]>
 >
 
@@ -100,6 +102,7 @@ export const built = (plan: Plan): Project => {
     ...(plan.fixings ?? []),
   ].map(it => ({ id: id('fixing'), ...it }))
   const sill: Sill | undefined = plan.sill && { id: id('sill'), ...plan.sill }
+  const box: Box | undefined = plan.box && { id: id('box'), ...plan.box }
   const blocks = (plan.blocks ?? []).map(it => ({ id: id('block'), ...it }))
   const opening: Opening = {
     id: openingId,
@@ -115,6 +118,7 @@ export const built = (plan: Plan): Project => {
     fixings,
     blocks,
     ...(sill ? { sill } : {}),
+    ...(box ? { box } : {}),
     ...(plan.asked ? { asked: plan.asked } : {}),
     ...(plan.told ? { told: plan.told } : {}),
     stays: sill && plan.sillStays ? [sill.id] : [],

@@ -34,7 +34,12 @@ export const chainsAcross = (
     .map(it => it.high[0])
   const covering = ends.filter(it => flank + same_mm < it && it < frame.high[0] - same_mm)
   const link = (to_mm: number, more: Omit<Link, 'to_mm'> = {}): Link => ({ to_mm, ...more })
-  const joint: Link[] = flank > same_mm ? [link(flank, sizes.joint)] : []
+  // a box on the head stands between the joint and the frame
+  const box = section.side === 'head' ? extentOfRole(section, parts, 'frame', frame.of) : undefined
+  const met = box && box.low[0] < flank - same_mm ? [box.low[0], flank] : [flank]
+  const joint: Link[] = met.flatMap((to_mm, i) =>
+    to_mm > same_mm ? [link(to_mm, i === 0 ? sizes.joint : {})] : [],
+  )
   const start_mm = Math.min(0, flank)
   const inner = unique(covering)
   const fine: Chain = {
@@ -88,6 +93,19 @@ const extentOfFrame = (section: Section, parts: ReadonlyMap<Id, ListedPart>) => 
   const own = [...parts.values()].find(it => it.role === 'frame')?.of[0]
   const points = section.regions
     .filter(it => it.part === own && it.fill.kind === 'material')
+    .flatMap(it => it.outline)
+  return points.length === 0 ? undefined : { ...extentOf(points), of: own }
+}
+
+/** What lies furthest out of all that is listed in a role, but for one part of the section. */
+const extentOfRole = (
+  section: Section,
+  parts: ReadonlyMap<Id, ListedPart>,
+  role: ListedPart['role'],
+  but: Id | undefined,
+) => {
+  const points = section.regions
+    .filter(it => it.part !== but && parts.get(it.part)?.role === role && it.fill.kind === 'material')
     .flatMap(it => it.outline)
   return points.length === 0 ? undefined : extentOf(points)
 }
