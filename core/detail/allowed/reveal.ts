@@ -26,3 +26,9 @@ export const allowedLining = (project: Project, wall: Id): Allowed => {
     because: words('the sash must stay free: joint and free inner face', 'der Flügel muss frei bleiben: Fuge und freie Innenfläche'), // prettier-ignore
   }
 }
+
+/** A board that is there has a thickness; it has as much room as the lining that lies on it. */
+export const allowedBoard = (project: Project, wall: Id): Allowed => {
+  const { bounds, because } = allowedLining(project, wall)
+  return { bounds: { ...bounds, min: 1, max: Math.max(1, bounds.max ?? 1) }, because }
+}

@@ -2,7 +2,7 @@ import type { Id } from '../../geometry'
 import type { RevealForm } from '../../kinds'
 import { words } from '../../words'
 import { allowedNibDepth, allowedNibLap } from '../allowed/nib'
-import { allowedCover, allowedLining } from '../allowed/reveal'
+import { allowedBoard, allowedCover, allowedLining } from '../allowed/reveal'
 import type { Field } from '../field'
 import type { Project } from '../model'
 import { numberField } from './number-field'
@@ -93,7 +93,7 @@ const board = numberField({
   unit: 'mm',
   has: (project, wall) => entryAt(project.walls, wall)?.reveal.board !== undefined,
   read: (project, wall) => entryAt(project.walls, wall)?.reveal.board?.thickness_mm,
-  allowed: allowedLining,
+  allowed: allowedBoard,
   write: (project, wall, to) =>
     withWall(project, wall, it =>
       it.reveal.board && to

@@ -1,4 +1,4 @@
-import { sideName, sides } from '../../kinds'
+import { type Side, sideName, sides } from '../../kinds'
 import type { Stated } from '../../units'
 import { filled, type Words, words } from '../../words'
 import type { Field } from '../field'
@@ -84,6 +84,8 @@ const ends = [
 /** What can be measured between two faces at each side, narrowest and widest, and where the survey keeps it. */
 type GapGroup = {
   readonly key: 'joints_mm' | 'rebates_mm'
+  readonly sides: readonly Side[]
+  readonly has?: (project: Project, opening: Id) => boolean
   readonly id: string
   readonly name: Words
   readonly because: Words
@@ -92,12 +94,16 @@ type GapGroup = {
 const gapGroups: readonly GapGroup[] = [
   {
     key: 'joints_mm',
+    sides,
     id: 'survey.joint',
     name: words('Joint measured, {0}, {1}', 'Fuge gemessen, {0}, {1}'),
     because: words('measured between flank and frame', 'zwischen Leibung und Rahmen gemessen'),
   },
   {
     key: 'rebates_mm',
+    // the foot of an opening has no nib
+    sides: ['head', 'left', 'right'],
+    has: (project, opening) => wallOf(project, opening).reveal.form.endsWith('rebate'),
     id: 'survey.rebate',
     name: words('Gap at the nib measured, {0}, {1}', 'Fuge am Anschlag gemessen, {0}, {1}'),
     because: words('measured between nib and frame', 'zwischen Anschlag und Rahmen gemessen'),
@@ -106,7 +112,7 @@ const gapGroups: readonly GapGroup[] = [
 
 /** Joints that were measured on the frame as it stands. A joint of nothing or less is possible: it is a finding. */
 const gapFields = gapGroups.flatMap(group =>
-  sides.flatMap(side =>
+  group.sides.flatMap(side =>
     ends.map(([end, says]) =>
       numberField({
         id: `${group.id}-${side}-${end}`,
@@ -114,9 +120,7 @@ const gapFields = gapGroups.flatMap(group =>
         of: 'opening',
         unit: 'mm',
         surveyed: true,
-        ...(group.key === 'rebates_mm'
-          ? { has: (project, opening) => side !== 'sill' && hasNib(project, opening) }
-          : {}),
+        ...(group.has ? { has: group.has } : {}),
         read: (project, opening) => entryAt(project.openings, opening)?.survey?.[group.key]?.[side]?.[end],
         allowed: () => ({ bounds: { unit: 'mm', min: -100, max: 200 }, because: group.because }),
         write: (project, opening, to) =>
@@ -128,9 +132,6 @@ const gapFields = gapGroups.flatMap(group =>
     ),
   ),
 )
-
-const hasNib = (project: Project, opening: Id): boolean =>
-  wallOf(project, opening).reveal.form.endsWith('rebate')
 
 /** A measured joint has both ends: stating one states the other alike where it was not measured. */
 const withGap = (

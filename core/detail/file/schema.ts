@@ -129,7 +129,7 @@ const fixing = z.strictObject({
   diameter_mm: length_mm,
   embedment_mm: length_mm,
   axis_mm: length_mm,
-  corner_mm: length_mm.exactOptional(),
+  corner_mm: stated(finite.min(0)).exactOptional(),
   counts: z.strictObject(optionals(sides, count)).exactOptional(),
   positions_mm: z.strictObject(optionals(sides, z.array(finite).max(longest.zones))).exactOptional(),
   drilling: stated(z.enum(['rotary', 'hammer'])).exactOptional(),
