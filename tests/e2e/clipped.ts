@@ -29,12 +29,16 @@ export const clippedIn = (page: Page): Promise<readonly string[]> =>
 
 /**
  * Makes every word of the page two fifths longer, as a language with longer words would: what a translation may bring.
- * Numbers, signs, pictures and what is typed stay as they are.
+ * Numbers, signs, pictures and what is typed stay as they are, and so does what was made longer before.
  */
 export const lengthenWords = (page: Page): Promise<void> =>
   page.evaluate(`(() => {
     const longer = text => text.replace(/\\p{L}{2,}/gu, it => it + 'o'.repeat(Math.round(it.length * 0.4)))
+    const made = (window.lengthened ??= new WeakMap())
     const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT)
     for (let node = walk.nextNode(); node; node = walk.nextNode())
-      if (!node.parentElement.closest('svg, .unseen, .stage, .paper, .kbd')) node.textContent = longer(node.textContent)
+      if (!node.parentElement.closest('svg, .unseen, .stage, .paper, .kbd') && made.get(node) !== node.textContent) {
+        node.textContent = longer(node.textContent)
+        made.set(node, node.textContent)
+      }
   })()`)
