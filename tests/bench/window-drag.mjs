@@ -3,33 +3,9 @@
 import { chromium } from 'playwright-core'
 import { ensureBuilt, windowFolder } from '../../app/start/build.mjs'
 import { serve } from '../../app/start/serve.mjs'
+import { calibration, cpuOf, flags, median } from './in-browser.mjs'
 
-const flags = [
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-]
 const [warmUp, runs] = [20, 100]
-
-const median = times => times.toSorted((a, b) => a - b)[Math.floor(times.length / 2)]
-
-/** A million square roots in the page itself: what times are compared with. */
-const calibration = page =>
-  page.evaluate(`(() => {
-    const once = () => {
-      const from = performance.now()
-      let sum = 0
-      for (let n = 1; n <= 1_000_000; n++) sum += Math.sqrt(n) / (1 + (n % 7))
-      return [performance.now() - from, sum][0]
-    }
-    for (let at = 0; at < 20; at++) once()
-    return Array.from({ length: 60 }, once).sort((a, b) => a - b)[30]
-  })()`)
-
-const cpuOf = async cdp =>
-  Object.fromEntries((await cdp.send('Performance.getMetrics')).metrics.map(it => [it.name, it.value * 1000]))
 
 /** Work of one frame each: the pointer moves, the model, the board and the panels follow. */
 const dragged = async (page, cdp, grip) => {
@@ -56,7 +32,7 @@ await ensureBuilt()
 const { server, address } = await serve({ folder: windowFolder, port: 0 })
 const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: flags })
 const page = await browser.newPage({ viewport: { width: 1280, height: 720 } })
-await page.goto(address)
+await page.goto(`${address}#right-jamb`)
 await page.locator('[data-grip]').first().waitFor()
 const loop = await calibration(page)
 console.log(`calibration loop: ${loop.toFixed(2)} ms`)

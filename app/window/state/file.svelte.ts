@@ -10,6 +10,7 @@ import {
   type RecentAbout,
   samples,
   saveProject,
+  textOf,
   type WallPlan,
 } from '../../../core/detail'
 import type { Result } from '../../../core/units'
@@ -283,6 +284,8 @@ export const newFile = (board: Board, notes: Notes, host: Host, about: () => Rec
 
 /** The project in the bytes of a file. What reads sheets is fetched when one is opened: most files are projects. */
 const projectIn = async (bytes: Uint8Array): Promise<Result<Opened>> => {
+  const text = textOf(bytes)
+  if (text !== undefined && /^\uFEFF?\s*\{/.test(text)) return openProject(text)
   const { openFile } = await import('../../../core/intake')
   return openFile(bytes)
 }
