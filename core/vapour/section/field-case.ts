@@ -1,11 +1,11 @@
 import { saturation_Pa } from '../../air'
 import type { Conditions } from '../../detail'
 import { type Mesh, type Solution, quartered } from '../../heat'
-import { type Band, type Problem, type Result, ok, refused } from '../../units'
+import { type Band, type Result, ok, refused } from '../../units'
 import type { VapourCase } from '../field/vapour-case'
 import { factorsOf } from './factors'
 import { membraneResistance } from './membranes'
-import { notKnown } from './path-through'
+import { type Unknown, notKnown } from './not-known'
 import { tight, type VapourView } from './vapour-view'
 
 /**
@@ -22,20 +22,20 @@ export const fieldCase = (
   const factor = factorsOf(view)
   const planeOf = new Map(view.seals.map(it => [it.id, it.plane]))
   const taken = (part: string, of: Band): number => (planeOf.get(part) === 'inner' ? of.min : of.max)
-  const unknown: string[] = []
+  const unknown: Unknown[] = []
   const mu = turned.case.bodies.map((_, b) => {
     const part = turned.parts[b] ?? ''
     const of = factor(b)
-    if (!of) unknown.push(part)
+    if (!of) unknown.push({ part, body: b })
     const value = of ? taken(part, of) : Infinity
     return value < tight ? value : Infinity
   })
   const interfaces = section.lines.flatMap(line => {
     const sd_m = membraneResistance(line, view)
-    if (sd_m === 'unknown') unknown.push(line.part)
+    if (sd_m === 'unknown') unknown.push({ part: line.part })
     return typeof sd_m === 'object' ? [{ path: line.path, sd_m: taken(line.part, sd_m) }] : []
   })
-  const [first, ...more] = [...new Set(unknown)].map((part): Problem => ({ at: part, say: notKnown }))
+  const [first, ...more] = notKnown(view, unknown)
   if (first) return refused(first, ...more)
   const airs_Pa = turned.faces.map(({ to }) => {
     if (to === 'inside') return conditions.inside.vapour_Pa

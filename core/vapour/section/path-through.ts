@@ -1,11 +1,11 @@
 import type { Id } from '../../geometry'
 import { type LayerAlong, layersAlong } from '../../heat'
-import { type Band, type Problem, type Result, ok, refused } from '../../units'
-import { words } from '../../words'
+import { type Band, type Result, ok, refused } from '../../units'
 import { airLayer_m } from '../diffusion'
 import type { Path, PathLayer } from '../path/path'
 import { factorsOf } from './factors'
 import { crossings_mm, membraneResistance } from './membranes'
+import { notKnown } from './not-known'
 import { tight, type VapourView } from './vapour-view'
 
 /** Where a path grazes an outline it meets slivers thinner than this: they are no layers, and leave no gap. Ours. */
@@ -29,11 +29,10 @@ export const pathThrough = (view: VapourView, at_mm: number): Result<Path> => {
       .filter(y_mm => y_mm >= from_mm)
       .map(y_mm => ({ at_mm: y_mm, part: line.part, sd_m: membraneResistance(line, view) })),
   )
-  const unknown = [
-    ...solid.filter(it => it.mu === undefined),
-    ...membranes.filter(it => it.sd_m === 'unknown'),
-  ].map(it => it.part)
-  const [first, ...more] = [...new Set(unknown)].map((part): Problem => ({ at: part, say: notKnown }))
+  const [first, ...more] = notKnown(view, [
+    ...solid.flatMap(it => (it.mu === undefined ? [{ part: it.part, body: it.body }] : [])),
+    ...membranes.flatMap(it => (it.sd_m === 'unknown' ? [{ part: it.part }] : [])),
+  ])
   if (first) return refused(first, ...more)
   const all = [
     ...solid.map(it => ({ at_mm: it.from_mm + it.thickness_mm / 2, layer: solidLayer(it, it.mu ?? none) })),
@@ -74,9 +73,3 @@ const membraneLayer = (part: Id, sd_m: Band): PathLayer => ({
   resistance_m2K_W: 0,
   sd_m,
 })
-
-/** What is said of a part that a computation needs and nobody declares. */
-export const notKnown = words(
-  'its resistance to vapour is not known',
-  'sein Dampfwiderstand ist nicht bekannt',
-)

@@ -2,9 +2,13 @@ import type { Id } from '../../geometry'
 import type { SectionCase } from '../../heat'
 import type { AnySeal } from '../../seals'
 import type { Section } from '../../section'
+import type { Words } from '../../words'
 
 /** What vapour needs to know of a material. */
-export type Resister = { readonly mu?: { readonly dry: number; readonly wet: number } }
+export type Resister = {
+  readonly name: Words
+  readonly mu?: { readonly dry: number; readonly wet: number }
+}
 
 /** A section as vapour sees it: the cut, the heat case that it was turned into, materials and seals. */
 export type VapourView = {

@@ -11,6 +11,7 @@ import {
   sectionField,
   sectionVapour,
   solveZone,
+  zoneCase,
   zonePhysics,
 } from '../../../core/vapour'
 import { aSample } from '../../given/a-sample'
@@ -28,7 +29,7 @@ describe('the path through the middle of a joint', () => {
   ) // prettier-ignore
 
   it.each(all)('%s: its seals add up to what they declare', (_, project, place) => {
-    const zone = solveZone(project, place, { purpose: 'surface-humidity' })
+    const zone = zoneCase(project, place, 'surface-humidity')
     const path = zone.ok ? pathThrough(zone.value.vapourView, zone.value.vapourView.jointMiddle_mm) : zone
     if (!zone.ok || !path.ok) return expect(path).toMatchObject({ ok: false })
     for (const seal of zone.value.vapourView.seals) {
