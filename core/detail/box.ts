@@ -18,7 +18,7 @@ export type Box = {
   /** its walls */
   readonly material: Id
   readonly shell_mm: Stated<number>
-  /** insulation within its walls at the top and at the room side */
+  /** insulation within its walls: at the top, at the room side, and on the lid behind the curtain */
   readonly lining?: { readonly material: Id; readonly thickness_mm: Stated<number> }
   /** how the box is coupled to the frame: sealed inside and outside, or foamed only */
   readonly coupling?: Stated<Coupling>

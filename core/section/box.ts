@@ -4,9 +4,9 @@ import type { Layout } from './layout'
 import { box, coat, ofMaterial, type PaintedPart } from './paint'
 
 /**
- * The shutter box on the head of the frame: its walls, the insulation within them at the top and at the room side, the
- * space for the curtain, and the slot that it runs down through, before the frame. Where walls and insulation leave no
- * space, it is drawn solid.
+ * The shutter box on the head of the frame: its walls, the insulation within them at the top, at the room side and on
+ * the lid behind the curtain, the space for the curtain, and the slot that it runs down through, before the frame. Where
+ * walls and insulation leave no space, it is drawn solid.
  */
 export const boxParts = (at: Layout): readonly PaintedPart[] => {
   if (at.box === undefined) return []
@@ -22,16 +22,24 @@ export const boxParts = (at: Layout): readonly PaintedPart[] => {
   )
   const [top, under] = [at.width_mm + t, at.flank_mm - t]
   const [front, back] = [from_mm + t, to_mm - t]
-  if (top + lined_mm >= under || front >= back - lined_mm) return [shell]
+  if (top + lined_mm >= under - lined_mm || front >= back - lined_mm) return [shell]
   const air = curtainAir(at.box)
   return [
     shell,
     ...(lining
       ? [coat(id, 'lining', ofMaterial(lining.material), 'frame', box(top, front, under, back))]
       : []),
-    coat(id, 'space', air, 'frame', box(top + lined_mm, front, under, back - lined_mm)),
+    coat(id, 'space', air, 'frame', box(top + lined_mm, front, under - lined_mm, back - lined_mm)),
     ...(slotOf_mm(at.box) > 0
-      ? [coat(id, 'space', air, 'frame', box(under, front, at.flank_mm, at.position_mm))]
+      ? [
+          coat(
+            id,
+            'space',
+            air,
+            'frame',
+            box(under - lined_mm, front, at.flank_mm, front + slotOf_mm(at.box)),
+          ),
+        ]
       : []),
   ]
 }

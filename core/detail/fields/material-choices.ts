@@ -129,7 +129,7 @@ export const materialChoices: readonly ChoiceField[] = [
     id: 'box.lining-material',
     name: words('Insulation in the box is of', 'Dämmung im Kasten aus'),
     of: 'box',
-    because: words('at the top and at the room side', 'oben und zur Raumseite'),
+    because: words('at the top, at the room side and on the lid', 'oben, zur Raumseite und auf dem Deckel'),
     mayLack: true,
     read: (project, box) => singlePart(project, 'box', box)?.part.lining?.material,
     write: (project, box, material) =>

@@ -142,7 +142,7 @@ const boxFields: readonly Field<number>[] = [
     has: it => it.lining !== undefined,
     of: it => it.lining?.thickness_mm,
     with: (it, thickness_mm) => (it.lining ? { ...it, lining: { ...it.lining, thickness_mm } } : it),
-    allowed: () => within(5, 120, words('at the top and at the room side', 'oben und zur Raumseite')),
+    allowed: () => within(5, 120, words('at the top, at the room side and on the lid', 'oben, zur Raumseite und auf dem Deckel')),
   }),
 ] // prettier-ignore
 
