@@ -2,7 +2,7 @@ import type { Outline } from '../../geometry'
 import type { Hatching } from '../mark'
 import { hatchOf } from './all'
 import { type Field, fieldOf } from './field'
-import type { Hatch, HatchLines } from './hatch'
+import type { Hatch, HatchLines, Seen } from './hatch'
 import { drawers } from './motifs/all'
 import { drawFamily } from './motifs/families'
 import type { Motif } from './motifs/motif'
@@ -21,21 +21,34 @@ const closerBy = 0.7
 /**
  * The hatch of an area, clipped to it, in paper mm (the area's own axes times the scale). Pitches do not depend on the
  * scale. A body under 1 mm on paper is solid; one that is too thin for its hatch keeps the tint alone.
+ * Where only some of it is `seen`, the rest may be missing.
  */
 export const drawHatch = (
   area: { readonly outline: Outline; readonly holes: readonly Outline[] },
   hatching: Hatching,
   scale: number,
+  seen?: Seen,
 ): Hatched => {
   const hatch = hatchOf(hatching.key)
   const out: HatchLines = { lines: [], rings: [], dots: [] }
   if (hatch.solid !== undefined) return { ...out, solid: hatch.solid }
   if (isBlank(hatch)) return out
-  const thickness_mm = thicknessOf_mm(area) * scale
-  if (thickness_mm < solidBelow_mm) return { ...out, solid: thinFill }
-  if (thickness_mm < hatch.least_mm) return out
-  drawLines(hatch, fieldOf(area, hatching, scale), hatching.closer ? closerBy : 1, out)
+  const density = densityOf(area, hatching, scale)
+  if (density === 'solid') return { ...out, solid: thinFill }
+  if (density === 'bare') return out
+  drawLines(hatch, fieldOf(area, hatching, scale, seen), hatching.closer ? closerBy : 1, out)
   return out
+}
+
+/** How much of its hatch an area is thick enough for on paper: none but a solid fill, none but its tint, or all of it. */
+export const densityOf = (
+  area: { readonly outline: Outline; readonly holes: readonly Outline[] },
+  hatching: Hatching,
+  scale: number,
+): 'solid' | 'bare' | 'hatched' => {
+  const thickness_mm = thicknessOf_mm(area) * scale
+  if (thickness_mm < solidBelow_mm) return 'solid'
+  return thickness_mm < hatchOf(hatching.key).least_mm ? 'bare' : 'hatched'
 }
 
 const isBlank = (hatch: Hatch): boolean => hatch.motif === undefined && (hatch.families ?? []).length === 0

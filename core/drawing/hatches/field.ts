@@ -1,5 +1,6 @@
 import type { Outline, Point } from '../../geometry'
 import type { Hatching } from '../mark'
+import type { Seen } from './hatch'
 
 /**
  * An area in the axes of its hatch: u along the part, v across it, paper mm from the part's lower left corner.
@@ -9,15 +10,18 @@ export type Field = {
   readonly edges: Float64Array
   readonly low: Point
   readonly high: Point
+  /** the part of the extent that has to be drawn; absent: all of it */
+  readonly seen?: readonly [low: Point, high: Point]
   readonly size: Point
   readonly toPaper: (u: number, v: number) => Point
 }
 
-/** Lays an area into the axes of its hatch. */
+/** Lays an area into the axes of its hatch, or as much of it as is `seen`. */
 export const fieldOf = (
   area: { readonly outline: Outline; readonly holes: readonly Outline[] },
   hatching: Hatching,
   scale: number,
+  seen?: Seen,
 ): Field => {
   const angle = (hatching.turn_deg * Math.PI) / 180
   const cos = Math.cos(angle)
@@ -40,7 +44,26 @@ export const fieldOf = (
       const along = mirror ? width - u : u
       return [ox * scale + along * cos - v * sin, oy * scale + along * sin + v * cos]
     },
+    ...(seen && { seen: seenOf(cornersOf(seen).map(inside), low, high) }),
   }
+}
+
+/** A motif reaches no further from its own place than this, in paper mm. *Ours*: the largest circle has 1.8 mm. */
+const reach_mm = 4
+
+const cornersOf = ([[x0, y0], [x1, y1]]: Seen): readonly Point[] => [
+  [x0, y0],
+  [x1, y0],
+  [x1, y1],
+  [x0, y1],
+]
+
+const seenOf = (corners: readonly Point[], low: Point, high: Point): readonly [Point, Point] => {
+  const [us, vs] = [corners.map(([u]) => u), corners.map(([, v]) => v)]
+  return [
+    [Math.max(low[0], Math.min(...us) - reach_mm), Math.max(low[1], Math.min(...vs) - reach_mm)],
+    [Math.min(high[0], Math.max(...us) + reach_mm), Math.min(high[1], Math.max(...vs) + reach_mm)],
+  ]
 }
 
 const edgesOf = (outlines: readonly Outline[], place: (at: Point) => Point): Float64Array => {
@@ -92,18 +115,21 @@ export const isInField = (field: Field, u: number, v: number): boolean => {
   return inside
 }
 
-/** How far a place lies from the nearest edge of a field. */
-export const offEdges_mm = (field: Field, u: number, v: number): number => {
+/** Whether a place lies at least so far from every edge of a field. Asked thousands of times for a hatch: edges that lie aside are passed by. */
+export const isOffEdges = (field: Field, u: number, v: number, by_mm: number): boolean => {
   const { edges } = field
-  let least = Infinity
   for (let at = 0; at < edges.length; at += 4) {
     const u0 = edges[at]!
+    const u1 = edges[at + 2]!
+    if (u0 < u1 ? u1 < u - by_mm || u + by_mm < u0 : u0 < u - by_mm || u + by_mm < u1) continue
     const v0 = edges[at + 1]!
-    const du = edges[at + 2]! - u0
-    const dv = edges[at + 3]! - v0
+    const v1 = edges[at + 3]!
+    if (v0 < v1 ? v1 < v - by_mm || v + by_mm < v0 : v0 < v - by_mm || v + by_mm < v1) continue
+    const du = u1 - u0
+    const dv = v1 - v0
     const length2 = du * du + dv * dv
     const share = length2 === 0 ? 0 : Math.min(1, Math.max(0, ((u - u0) * du + (v - v0) * dv) / length2))
-    least = Math.min(least, Math.hypot(u0 + share * du - u, v0 + share * dv - v))
+    if (Math.hypot(u0 + share * du - u, v0 + share * dv - v) < by_mm) return false
   }
-  return least
+  return true
 }

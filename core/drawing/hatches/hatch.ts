@@ -1,3 +1,4 @@
+import type { Point } from '../../geometry'
 import type { Words } from '../../words'
 import type { Motif } from './motifs/motif'
 
@@ -26,6 +27,9 @@ export type Hatch = {
   /** bodies thinner than this on paper get the tint alone */
   readonly least_mm: number
 }
+
+/** Lower left and upper right corner of what has to be drawn, in the axes of the area: what lies outside may be left out. */
+export type Seen = readonly [low: Point, high: Point]
 
 /** A hatch in place: polylines as flat coordinates x, y, x, y …; rings and dots as x, y, radius …; paper mm. */
 export type HatchLines = {

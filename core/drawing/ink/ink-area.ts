@@ -1,5 +1,6 @@
 import type { Point } from '../../geometry'
 import { drawHatch } from '../hatches/draw-hatch'
+import type { Seen } from '../hatches/hatch'
 import type { Layer, Palette, ViewMark } from '../mark'
 import { black, paper, strokeOf } from '../style/pens'
 import type { Flat, Ink } from './ink'
@@ -14,7 +15,7 @@ export type Laid = { readonly layer: Layer; readonly ink: Ink }
 export const inkArea = (
   mark: Extract<ViewMark, { kind: 'area' }>,
   scale: number,
-  palette: Palette,
+  { palette, seen }: { readonly palette: Palette; readonly seen?: Seen },
 ): readonly Laid[] => {
   const loops = [mark.outline, ...mark.holes].map(flatOf)
   if (mark.hatch === undefined) {
@@ -26,7 +27,7 @@ export const inkArea = (
     const colour = palette === 'black' ? blackOrPaper(mark.tint) : mark.tint
     return [{ layer: mark.layer, ink: { kind: 'fill', as: 'mark', colour, loops } }]
   }
-  const { lines, rings, dots, solid } = drawHatch(mark, mark.hatch, 1)
+  const { lines, rings, dots, solid } = drawHatch(mark, mark.hatch, 1, seen)
   const laid: Laid[] = []
   const tint = solid ?? (palette === 'black' ? undefined : mark.tint)
   if (tint !== undefined)
@@ -42,12 +43,8 @@ export const inkArea = (
   return laid
 }
 
-/** Points as flat coordinates: thousands of times a frame where a field is drawn, so without the detour of `flat`. */
-export const flatOf = (points: readonly Point[]): Flat => {
-  const flat: number[] = []
-  for (const [x, y] of points) flat.push(x, y)
-  return flat
-}
+/** Points as flat coordinates. */
+export const flatOf = (points: readonly Point[]): Flat => points.flat()
 
 const blackOrPaper = (colour: string): string =>
   parseInt(colour.slice(1, 3), 16) * 3 +

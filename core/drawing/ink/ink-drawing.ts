@@ -1,6 +1,7 @@
 import type { Id } from '../../geometry'
 import type { Language } from '../../words'
 import { flatten } from '../flatten'
+import type { Seen } from '../hatches/hatch'
 import type { Drawing, Layer, Mark, Palette, View, ViewMark } from '../mark'
 import { strokeOf } from '../style/pens'
 import { symbolMarks } from '../symbols/all'
@@ -11,8 +12,8 @@ import { inkDimension } from './ink-dimension'
 import { inkLeader } from './ink-leader'
 import { inkPath } from './ink-path'
 
-/** What decides how marks look: nothing else does. */
-export type Look = { readonly palette: Palette; readonly language: Language }
+/** What decides how marks look: nothing else does. Hatches may be left out where they are not `seen`, in paper mm. */
+export type Look = { readonly palette: Palette; readonly language: Language; readonly seen?: Seen }
 
 /** All ink of a drawing, grouped by layer and part, in the order in which it is painted. */
 export const inkOf = (drawing: Drawing): readonly InkGroup[] => inkOfMarks(drawing.marks, drawing)
@@ -39,7 +40,7 @@ const inkMark = (mark: ViewMark, scale: number, look: Look): readonly PartInk[] 
     case 'path':
       return on(inkPath(mark, scale, look.palette))
     case 'area':
-      return inkArea(mark, scale, look.palette).map(it => ({
+      return inkArea(mark, scale, look).map(it => ({
         ...it,
         ...(mark.part !== undefined && { part: mark.part }),
       }))

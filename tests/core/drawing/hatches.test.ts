@@ -59,9 +59,20 @@ const middlesOf = (points: readonly Point[]): Point[] =>
 const circlesOf = (flat: readonly number[]): [Point, number][] =>
   flat.flatMap((x, at) => (at % 3 === 0 ? [[[x, flat[at + 1] ?? 0], flat[at + 2] ?? 0]] : []))
 
-/** The places that have no place of the others within a hundredth of a millimetre. */
-const missing = (places: readonly Point[], others: readonly Point[]): readonly Point[] => {
-  const cell = (value: number) => Math.round(value * 100)
+/** Places all along a line, a quarter of a millimetre apart at most. */
+const alongOf = (line: readonly Point[]): Point[] =>
+  line.slice(1).flatMap(([x, y], at) => {
+    const [fromX, fromY] = line[at] ?? [x, y]
+    const steps = Math.max(1, Math.ceil(Math.hypot(x - fromX, y - fromY) / 0.25))
+    return Array.from({ length: steps + 1 }, (_, step): Point => [
+      fromX + ((x - fromX) * step) / steps,
+      fromY + ((y - fromY) * step) / steps,
+    ])
+  })
+
+/** The places that have no place of the others within a hundredth of a millimetre, or about as far as asked. */
+const missing = (places: readonly Point[], others: readonly Point[], near_mm = 0.01): readonly Point[] => {
+  const cell = (value: number) => Math.round(value / near_mm)
   const there = new Set(others.map(([x, y]) => `${cell(x)},${cell(y)}`))
   const around = [-1, 0, 1]
   return places.filter(
@@ -115,6 +126,29 @@ describe.each(lined)('the hatch %s', key => {
         )
       }),
       { numRuns: 30, seed: 7 },
+    )
+  })
+
+  it('is the same where it is seen, however little of it is', () => {
+    const corner = fc.tuple(fc.integer({ min: -60, max: 60 }), fc.integer({ min: -60, max: 60 }))
+    const side = fc.integer({ min: 4, max: 40 })
+    fc.assert(
+      fc.property(anArea, fc.integer({ min: 0, max: 359 }), corner, side, (area, turn_deg, [x, y], size) => {
+        const window: readonly [Point, Point] = [[x, y], [x + size, y + size]] // prettier-ignore
+        const isSeen = ([px, py]: Point) => x <= px && px <= x + size && y <= py && py <= y + size
+        const placesOf = ({ lines, rings, dots }: ReturnType<typeof drawHatch>): Point[] => [
+          ...lines.flatMap(line => alongOf(pairsOf(line))),
+          ...[...circlesOf(rings), ...circlesOf(dots)].map(([at]) => at),
+        ]
+        const whole = placesOf(drawHatch(area, hatching(key, { turn_deg }), 1))
+        const some = placesOf(drawHatch(area, hatching(key, { turn_deg }), 1, window))
+        return (
+          missing(whole.filter(isSeen), some, 0.26).length === 0 &&
+          missing(some.filter(isSeen), whole, 0.26).length === 0 &&
+          some.length <= whole.length + 4
+        )
+      }),
+      { numRuns: 8, seed: 11 },
     )
   })
 

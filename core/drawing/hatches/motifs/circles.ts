@@ -1,4 +1,4 @@
-import { type Field, isInField, offEdges_mm } from '../field'
+import { type Field, isInField, isOffEdges } from '../field'
 import type { HatchLines } from '../hatch'
 import type { Motif } from './motif'
 
@@ -12,22 +12,21 @@ export const drawCircles = (
   const [row_mm, step_mm] = [circles.row_mm * close, circles.step_mm * close]
   const [large, small] = circles.diameters_mm
   const reach = large / 2
-  const firstRow = Math.floor((field.low[1] - reach) / row_mm)
-  for (let row = firstRow; (row + 0.5) * row_mm - reach < field.high[1]; row++) {
+  const [low, high] = field.seen ?? [field.low, field.high]
+  const firstRow = Math.floor((low[1] - reach) / row_mm)
+  for (let row = firstRow; (row + 0.5) * row_mm - reach < high[1]; row++) {
     const v = (row + 0.5) * row_mm
     const start = (row % 2 === 0 ? 0 : circles.stagger_mm * close) + step_mm / 2
-    const first = Math.floor((field.low[0] - reach - start) / step_mm)
-    for (let at = first; start + at * step_mm - reach < field.high[0]; at++) {
+    const first = Math.floor((low[0] - reach - start) / step_mm)
+    for (let at = first; start + at * step_mm - reach < high[0]; at++) {
       setCircle(field, start + at * step_mm, v, ((at + row) % 2 === 0 ? large : small) / 2, out)
     }
   }
 }
 
 const setCircle = (field: Field, u: number, v: number, radius: number, out: HatchLines): void => {
-  const off = offEdges_mm(field, u, v)
-  const inside = isInField(field, u, v)
-  if (off >= radius) {
-    if (!inside) return
+  if (isOffEdges(field, u, v, radius)) {
+    if (!isInField(field, u, v)) return
     const [x, y] = field.toPaper(u, v)
     out.rings.push(x, y, radius)
   } else arcsInside(field, u, v, radius, out)

@@ -19,17 +19,27 @@ export type CurvedRows = {
 export const drawCurvedRows = (field: Field, rows: CurvedRows, out: HatchLines): void => {
   const crossings = new Map<number, number[]>()
   const { edges } = field
+  const [low, high] = field.seen ?? everywhere
+  const [firstSeen, lastSeen] = field.seen ? rows.between(low[1], high[1]) : [-Infinity, Infinity]
   for (let at = 0; at < edges.length; at += 4) {
     const [v0, v1] = [edges[at + 1]!, edges[at + 3]!]
     const [first, last] = rows.between(Math.min(v0, v1), Math.max(v0, v1))
-    for (let row = first; row <= last; row++) {
+    for (let row = Math.max(first, firstSeen); row <= Math.min(last, lastSeen); row++) {
       const there = crossings.get(row) ?? []
       crossEdge(rows, row, [edges[at]!, v0, edges[at + 2]!, v1], there)
       if (there.length > 0) crossings.set(row, there)
     }
   }
-  reportPairs(crossings, (row, from, to) => out.lines.push(stretchOf(field, rows, row, from, to)))
+  reportPairs(crossings, (row, from, to) => {
+    if (to <= low[0] || high[0] <= from) return
+    out.lines.push(stretchOf(field, rows, row, Math.max(from, low[0]), Math.min(to, high[0])))
+  })
 }
+
+const everywhere = [
+  [-Infinity, -Infinity],
+  [Infinity, Infinity],
+] as const
 
 const stretchOf = (field: Field, rows: CurvedRows, row: number, from: number, to: number): number[] => {
   const line: number[] = []

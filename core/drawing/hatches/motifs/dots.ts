@@ -1,4 +1,4 @@
-import { type Field, offEdges_mm } from '../field'
+import { type Field, isOffEdges } from '../field'
 import type { HatchLines } from '../hatch'
 import type { Motif } from './motif'
 import { scanRows } from './straight-rows'
@@ -24,7 +24,7 @@ export const drawDots = (
     for (let along = start + first * step_mm; along < to - clear; along += step_mm) {
       const u = along * cos - across * sin
       const v = along * sin + across * cos
-      if (offEdges_mm(field, u, v) < clear) continue
+      if (!isOffEdges(field, u, v, clear)) continue
       const [x, y] = field.toPaper(u, v)
       out.dots.push(x, y, radius)
     }
