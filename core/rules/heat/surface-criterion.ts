@@ -7,6 +7,7 @@ import type { Remedy } from '../finding'
 import type { Place } from '../place'
 import { type Surface, coldestSurface, roomKnown, solvesHeat } from '../readings/physics'
 import { lengthIn } from '../remedies/fit'
+import { act } from '../remedies/state'
 import { rule } from '../rule'
 
 type Then = LimitShapes['surface-criterion']['then']
@@ -47,6 +48,7 @@ export const surfaceCriterion = rule({
     yield* otherPlaces(at)
     yield* moreCover(at)
     yield* boardOnReveal(at)
+    yield act(warmer, 'reveal.cover', at.wall.id)
   },
   examples: [
     {
@@ -111,6 +113,12 @@ function* otherPlaces({ project, opening }: Place): Iterable<Remedy> {
 /** Steps in which another place is tried, and how far off: ours. Each takes a solution of every side. */
 const step_mm = 20
 const furthest_mm = 100
+
+/** What is left where no single change is enough, as on a bare leaf of solid brick. */
+const warmer = words(
+  'Insulate wall or reveal further, with more than one change, and solve again',
+  'Wand oder Leibung weiter dämmen, mit mehr als einer Änderung, und neu rechnen',
+)
 
 /** Insulation that laps further over the frame. */
 function* moreCover({ project, wall }: Place): Iterable<Remedy> {
