@@ -36,7 +36,12 @@ export type Closing = {
 }
 
 /** What a window needs from the program: where it opens, and who remembers where it was. */
-export type Housing = { readonly opening: Opening; readonly remember: (bounds: string) => void }
+export type Housing = {
+  readonly opening: Opening
+  readonly remember: (bounds: string) => void
+  /** the page opens this sample at first */
+  readonly sample?: string | undefined
+}
 
 /** A page that dies more often than this is not loaded again by itself. *Ours.* */
 const between_ms = 10_000
@@ -47,7 +52,7 @@ const between_ms = 10_000
  */
 export const openWindow = (
   outFolder: string,
-  { opening, remember }: Housing,
+  { opening, remember, sample }: Housing,
 ): { readonly window: BrowserWindow; readonly closing: Closing } => {
   const window = new BrowserWindow(windowOptions(join(outFolder, 'preload', 'index.cjs'), opening))
   let unsaved = false
@@ -69,7 +74,7 @@ export const openWindow = (
     if (reason !== 'clean-exit' && now_ms - diedAt_ms > between_ms) void window.loadURL(pageAddress)
     diedAt_ms = now_ms
   })
-  void window.loadURL(pageAddress)
+  void window.loadURL(sample === undefined ? pageAddress : `${pageAddress}#${sample}`)
   return {
     window,
     closing: {

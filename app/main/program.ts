@@ -82,7 +82,11 @@ export const startProgram = ({ outFolder, platform, args }: Start): void => {
     isReady = false
     const screens = screen.getAllDisplays().map(it => it.workArea)
     const opening = openingBounds(await keep.read('window.json'), screens)
-    open = openWindow(outFolder, { opening, remember: bounds => void keep.write('window.json', bounds) })
+    open = openWindow(outFolder, {
+      opening,
+      remember: bounds => void keep.write('window.json', bounds),
+      sample: sampleAmong(args),
+    })
     open.window.on('closed', () => (open = undefined))
   }
 
@@ -151,6 +155,10 @@ export const startProgram = ({ outFolder, platform, args }: Start): void => {
 /** The project among the arguments of a start. */
 const projectAmong = (args: readonly string[]): string | undefined =>
   args.find(it => it.toLowerCase().endsWith(`.${extension}`))
+
+/** The sample that a start asks for, by the name of its file. */
+const sampleAmong = (args: readonly string[]): string | undefined =>
+  args.flatMap(it => /^--sample=([a-z0-9-]{1,60})$/.exec(it)?.[1] ?? [])[0]
 
 /** The file that a second start hands over. Its arguments are not looked at: the system may have reordered them. */
 const fileIn = (data: unknown): string | undefined =>

@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url'
 const top = fileURLToPath(new URL('../..', import.meta.url))
 
 /** What the built program is made from. */
-const sources = ['app', 'core', 'assets', 'electron.config.ts', 'package-lock.json']
+const sources = ['app', 'core', 'assets', 'electron.config.ts', 'package.json', 'package-lock.json']
 const stamp = join(top, 'out', 'built.json')
 
 /** The folder of the built window. */

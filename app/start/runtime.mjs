@@ -24,7 +24,8 @@ export const findRuntime = async top => {
   return now !== undefined ? { program: now } : { why: `its runtime could not be installed (${failed})` }
 }
 
-const reasonAgainstDesktop = () => {
+/** Why no desktop window can be opened here, whatever is installed; nothing: it can. */
+export const reasonAgainstDesktop = () => {
   if (process.env.JAMBWRIGHT_IN_BROWSER === '1') return 'JAMBWRIGHT_IN_BROWSER is set'
   if (process.platform !== 'linux') return undefined
   if (!process.env.DISPLAY && !process.env.WAYLAND_DISPLAY) return 'there is no display'
@@ -32,7 +33,8 @@ const reasonAgainstDesktop = () => {
   return undefined
 }
 
-const installed = top => {
+/** The program of the desktop runtime, if it is installed. */
+export const installed = top => {
   const folder = join(top, 'node_modules', 'electron')
   try {
     const program = join(folder, 'dist', readFileSync(join(folder, 'path.txt'), 'utf8').trim())

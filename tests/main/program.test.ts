@@ -55,6 +55,11 @@ describe('the start', () => {
     await writeFile(join(folder, 'window.json'), JSON.stringify(was))
     expect((await started()).options).toMatchObject({ x: 40, y: 50, width: 1100, height: 700 })
   })
+  it('shows the sample that was asked for, by a plain name only', async () => {
+    expect((await started(['--sample=right-jamb'])).sent).toContain(`${page}#right-jamb`)
+    BrowserWindow.made = []
+    expect((await started(['--sample=../../x'])).sent).toContain(page)
+  })
   it('menus speak the language of the window from the next start on', async () => {
     await started()
     double.send(channels.language, page, 'de')
