@@ -34,7 +34,7 @@ export const copyAfter = { edits: 20, ms: 30_000 } as const
 export const generations = 5
 
 /** Copies are offered so long. *Ours*: a fortnight's leave. */
-export const keptFor_days = 14
+export const daysKept = 14
 
 const documentName = /^[a-z0-9-]{1,64}$/
 const fileName = /^([a-z0-9-]{1,64})\.(\d{17})\.copy$/
@@ -77,7 +77,7 @@ export const keepCopy = async (
  */
 export const copiesIn = async (shelf: Shelf, folder: string, now: Date): Promise<readonly Copy[]> => {
   const names = await namesOf(shelf, folder)
-  const isOld = (it: Named): boolean => timeIn(it.at) < now.getTime() - keptFor_days * 24 * 3600 * 1000
+  const isOld = (it: Named): boolean => timeIn(it.at) < now.getTime() - daysKept * 24 * 3600 * 1000
   await removeAll(shelf, folder, names.filter(isOld))
   const found = new Map<string, Copy>()
   for (const it of names) {

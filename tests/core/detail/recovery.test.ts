@@ -5,7 +5,7 @@ import {
   digestOf,
   generations,
   keepCopy,
-  keptFor_days,
+  daysKept,
   letGoOf,
   samples,
   saveProject,
@@ -66,12 +66,12 @@ describe('a copy of unsaved work', () => {
     expect(await copiesIn(shelf, 'kept', after(60))).toEqual([])
   })
 
-  test(`ages out after ${keptFor_days} days`, async () => {
+  test(`ages out after ${daysKept} days`, async () => {
     const { shelf, files } = aShelf()
     await keepCopy(shelf, 'kept', aCopy())
     const day_s = 24 * 3600
-    expect(await copiesIn(shelf, 'kept', after(keptFor_days * day_s - 1))).toHaveLength(1)
-    expect(await copiesIn(shelf, 'kept', after(keptFor_days * day_s + 1))).toEqual([])
+    expect(await copiesIn(shelf, 'kept', after(daysKept * day_s - 1))).toHaveLength(1)
+    expect(await copiesIn(shelf, 'kept', after(daysKept * day_s + 1))).toEqual([])
     expect(files.size).toBe(0)
   })
 
