@@ -1,16 +1,17 @@
 import { frameMaterials } from '../kinds'
 import { cite } from '../sources'
 import { words } from '../words'
-import { inRange } from './anchors'
+import { central, centralBy, centralNotAsked } from './central'
 import { spacings } from './fixing-rows'
 import { general } from './general'
-import { leastJoints } from './least-joint'
 import type { Practice, Row } from './limit'
+import { always } from './work'
 
 /** A side of at most this clear width needs one fixing only. */
 const small_mm = 450
 const summary = cite('fixing-and-joint-summary', 'published', 'ÖNORM B 5320')
 const materials = cite('installation-materials', 'published')
+const exposure = cite('catalogue-clauses', 'published', 'ÖNORM B 5320, 4.2')
 
 /** Austrian practice. */
 export const at: Practice = {
@@ -19,41 +20,68 @@ export const at: Practice = {
   name: words('Austria', 'Österreich'),
   limits: {
     ...general,
+    ...central,
+    // The table of depths is German; half the width, 6 to 15 mm deep, is asked alike.
+    ...centralBy({
+      depth: cite('resealing-table', 'memory', 'DIN 18540'),
+      basis: materials,
+      reveal: materials,
+      member: cite('fixing-and-joint-summary', 'memory'),
+      overhang: cite('aluminium-sills', 'memory'),
+      size: summary,
+    }),
+    'peel-test': always<'peel-test'>({ accepted: ['passed'] }, materials),
+    'guard-height': [
+      {
+        when: { fall_mm: { upTo: 12_000 } },
+        then: { least: 1000 },
+        cite: cite('oib-4', 'memory'),
+        ifBroken: 'not-met',
+      },
+      {
+        when: { fall_mm: { above: 12_000 } },
+        then: { least: 1100 },
+        cite: cite('oib-4', 'memory'),
+        ifBroken: 'not-met',
+      },
+    ],
+    // A tape of class BG1 or MF1 may stay in the weather.
+    'open-weather': [
+      { when: { tape: ['weatherproof'] }, then: {}, cite: exposure, ifBroken: 'advice' },
+      { when: { tape: ['other'] }, then: { most: 2 }, cite: exposure, ifBroken: 'advice' },
+    ],
+    // 15 planned: the opening may be 24 or 32 mm larger than its nominal size, and all of it may lie on one side.
+    'surveyed-joint': [
+      { when: { end: ['narrowest'] }, then: { least: 10 }, cite: summary, ifBroken: 'not-met' },
+      {
+        when: { end: ['widest'], length_mm: { upTo: 3000 } },
+        then: { most: 39 },
+        cite: summary,
+        ifBroken: 'not-met',
+      },
+      {
+        when: { end: ['widest'], length_mm: { above: 3000 } },
+        then: { most: 47 },
+        cite: summary,
+        ifBroken: 'not-met',
+      },
+    ],
     'planes-filled': [
-      { when: {}, then: { planes: ['outer', 'middle', 'inner'] }, cite: summary, ifBroken: 'not-met' },
+      {
+        when: {},
+        then: { planes: ['outer', 'middle', 'inner'], isProven: true },
+        cite: summary,
+        ifBroken: 'advice',
+        last: { then: { planes: ['outer', 'middle', 'inner'] }, cite: summary, ifBroken: 'not-met' },
+      },
     ],
     'foam-as-air-seal': [
       { when: {}, then: 'not-accepted', cite: cite('foam-is-no-seal', 'memory'), ifBroken: 'not-met' },
-    ],
-    // The table is German; half the width, 6 to 15 mm deep, is asked alike.
-    'sealant-depth': [
-      {
-        when: { width_mm: { upTo: 25 } },
-        then: { share: 0.5, within_mm: 2, least_mm: 6, most_mm: 15 },
-        cite: cite('resealing-table', 'memory', 'DIN 18540'),
-        ifBroken: 'not-met',
-      },
-      {
-        when: { width_mm: { above: 25 } },
-        then: { share: 0.5, within_mm: 3, least_mm: 6, most_mm: 15 },
-        cite: cite('resealing-table', 'memory', 'DIN 18540'),
-        ifBroken: 'not-met',
-      },
     ],
     'backing-oversize': [
       { when: {}, then: { share_pct: { min: 115, max: 130 } }, cite: materials, ifBroken: 'not-met' },
     ],
     'bonded-faces': [{ when: {}, then: { faces: 2 }, cite: materials, ifBroken: 'not-met' }],
-    'least-joint': leastJoints(),
-    'joint-for-movement': [
-      { when: { table: ['has-cell'] }, then: { basis: 'total' }, cite: materials, ifBroken: 'advice' },
-      { when: { table: ['no-cell'] }, then: { basis: 'total' }, cite: materials, ifBroken: 'not-met' },
-    ],
-    'membrane-on-reveal': [
-      { when: { of: ['width'] }, then: { most: 60 }, cite: materials, ifBroken: 'not-met' },
-      { when: { of: ['share'] }, then: { most: 50 }, cite: materials, ifBroken: 'not-met' },
-      { when: { of: ['bonded'] }, then: { least: 75 }, cite: materials, ifBroken: 'not-met' },
-    ],
     'fixing-corner': [
       {
         when: {},
@@ -72,14 +100,6 @@ export const at: Practice = {
       ...general['surface-criterion'],
     ],
     'fixing-spacing': austrianSpacings(),
-    'fixing-at-member': [
-      {
-        when: {},
-        then: { from: 'edge', least_mm: 100, most_mm: 150 },
-        cite: cite('fixing-and-joint-summary', 'memory'),
-        ifBroken: 'not-met',
-      },
-    ],
     'distance-blocks': [
       { when: {}, then: { corner_mm: 300, isOptional: true }, cite: summary, ifBroken: 'advice' },
     ],
@@ -105,21 +125,6 @@ export const at: Practice = {
         ifBroken: 'advice',
       },
     ],
-    'frame-position': [
-      {
-        when: { wall: ['one-leaf'] },
-        then: { least: 1 / 3, most: 2 / 3 },
-        cite: cite('wall-position-article', 'published'),
-        ifBroken: 'advice',
-      },
-      {
-        when: { wall: ['insulated'] },
-        then: { most: 0 },
-        cite: cite('wall-position-article', 'published'),
-        ifBroken: 'advice',
-      },
-    ],
-    'sill-overhang': [{ when: {}, ...inRange([20, 30], cite('aluminium-sills', 'memory')) }],
     'second-plane': [
       {
         when: {},
@@ -130,16 +135,17 @@ export const at: Practice = {
     ],
   },
   notAsked: {
+    ...centralNotAsked,
     'perimeter-gap': words(
       'Austrian practice sets the least width by a table of frame lengths',
       'in Österreich gilt die Mindestbreite nach der Tabelle der Rahmenlängen',
     ),
-    'sill-throat': words(
-      'a drip groove is asked for in Britain alone',
-      'eine Abtropfnut wird nur in Großbritannien verlangt',
-    ),
   },
   noFigure: {
+    ventilation: words(
+      'Austrian practice has no figure of its own',
+      'in Österreich ist kein eigener Wert bekannt',
+    ),
     burglary: words(
       'Austrian practice has no figure of its own',
       'in Österreich ist kein eigener Wert bekannt',

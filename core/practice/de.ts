@@ -1,10 +1,16 @@
 import { cite } from '../sources'
 import { words } from '../words'
 import { inRange } from './anchors'
+import { central, centralBy, centralNotAsked } from './central'
 import { spacings } from './fixing-rows'
 import { general } from './general'
-import { leastJoints } from './least-joint'
 import type { Practice } from './limit'
+import { always, trueWithin } from './work'
+
+const surveyedElsewhere = words(
+  'the measured joint is held to the seals and to the least width',
+  'die gemessene Fuge wird an Dichtungen und Mindestbreite gemessen',
+)
 
 /** German practice. */
 export const de: Practice = {
@@ -13,31 +19,51 @@ export const de: Practice = {
   name: words('Germany', 'Deutschland'),
   limits: {
     ...general,
+    ...central,
+    ...centralBy({
+      depth: cite('resealing-table', 'published', 'DIN 18540'),
+      basis: cite('installation-materials', 'memory'),
+      reveal: cite('installation-materials', 'memory'),
+      member: cite('window-installation-guide', 'memory'),
+      overhang: cite('aluminium-sills', 'published'),
+      size: cite('building-tolerances', 'memory', 'table 1'),
+    }),
+    // The directive on guards counts wind and guard in full at once.
+    'fixing-load': always<'fixing-load'>(
+      { wind: 1.5, guard: 1.5, isInFull: true },
+      cite('guarding-directive', 'memory'),
+    ),
+    'frame-true': trueWithin(1.5, cite('window-installation-guide', 'memory')),
+    'guard-height': [
+      {
+        when: { fall_mm: { upTo: 12_000 } },
+        then: { least: 900 },
+        cite: cite('guarding-heights', 'published'),
+        ifBroken: 'not-met',
+      },
+      {
+        when: { fall_mm: { above: 12_000 } },
+        then: { least: 1100 },
+        cite: cite('guarding-heights', 'published'),
+        ifBroken: 'not-met',
+      },
+    ],
+    ventilation: always<'ventilation'>({ accepted: ['few', 'planned'] }, cite('trade', 'memory'), 'advice'),
     'planes-filled': [
       {
         when: {},
-        then: { planes: ['outer', 'middle', 'inner'] },
+        then: { planes: ['outer', 'middle', 'inner'], isProven: true },
         cite: cite('position-and-blocks-article', 'published'),
-        ifBroken: 'not-met',
+        ifBroken: 'advice',
+        last: {
+          then: { planes: ['outer', 'middle', 'inner'] },
+          cite: cite('position-and-blocks-article', 'published'),
+          ifBroken: 'not-met',
+        },
       },
     ],
     'foam-as-air-seal': [
       { when: {}, then: 'not-accepted', cite: cite('foam-is-no-seal', 'published'), ifBroken: 'not-met' },
-    ],
-    // The wider tolerance holds from 25 mm on; a joint of just 25 mm keeps the narrower one of the table.
-    'sealant-depth': [
-      {
-        when: { width_mm: { upTo: 25 } },
-        then: { share: 0.5, within_mm: 2, least_mm: 6, most_mm: 15 },
-        cite: cite('resealing-table', 'published', 'DIN 18540'),
-        ifBroken: 'not-met',
-      },
-      {
-        when: { width_mm: { above: 25 } },
-        then: { share: 0.5, within_mm: 3, least_mm: 6, most_mm: 15 },
-        cite: cite('resealing-table', 'published', 'DIN 18540'),
-        ifBroken: 'not-met',
-      },
     ],
     'backing-oversize': [
       {
@@ -52,41 +78,6 @@ export const de: Practice = {
         },
       },
     ],
-    'least-joint': leastJoints(),
-    'joint-for-movement': [
-      {
-        when: { table: ['has-cell'] },
-        then: { basis: 'total' },
-        cite: cite('installation-materials', 'memory'),
-        ifBroken: 'advice',
-      },
-      {
-        when: { table: ['no-cell'] },
-        then: { basis: 'total' },
-        cite: cite('installation-materials', 'memory'),
-        ifBroken: 'not-met',
-      },
-    ],
-    'membrane-on-reveal': [
-      {
-        when: { of: ['width'] },
-        then: { most: 60 },
-        cite: cite('installation-materials', 'memory'),
-        ifBroken: 'not-met',
-      },
-      {
-        when: { of: ['share'] },
-        then: { most: 50 },
-        cite: cite('installation-materials', 'memory'),
-        ifBroken: 'not-met',
-      },
-      {
-        when: { of: ['bonded'] },
-        then: { least: 75 },
-        cite: cite('installation-materials', 'memory'),
-        ifBroken: 'not-met',
-      },
-    ],
     'fixing-corner': [
       {
         when: {},
@@ -99,14 +90,6 @@ export const de: Practice = {
       { 'pvc-white': 700, 'pvc-coloured': 700, timber: 800, 'timber-aluminium': 800, aluminium: 800 },
       cite('window-installation-guide', 'memory'),
     ),
-    'fixing-at-member': [
-      {
-        when: {},
-        then: { from: 'edge', least_mm: 100, most_mm: 150 },
-        cite: cite('window-installation-guide', 'memory'),
-        ifBroken: 'not-met',
-      },
-    ],
     'distance-blocks': [
       {
         when: {},
@@ -150,20 +133,6 @@ export const de: Practice = {
       { when: { by: ['rebate'] }, ...inRange([25, 35], cite('window-installation-guide', 'memory')) },
       ...general['visible-face'],
     ],
-    'frame-position': [
-      {
-        when: { wall: ['one-leaf'] },
-        then: { least: 1 / 3, most: 2 / 3 },
-        cite: cite('wall-position-article', 'published'),
-        ifBroken: 'advice',
-      },
-      {
-        when: { wall: ['insulated'] },
-        then: { most: 0 },
-        cite: cite('wall-position-article', 'published'),
-        ifBroken: 'advice',
-      },
-    ],
     'surface-criterion': [
       {
         when: { room: ['dwelling'], air: ['norm'] },
@@ -173,7 +142,6 @@ export const de: Practice = {
       },
       ...general['surface-criterion'],
     ],
-    'sill-overhang': [{ when: {}, ...inRange([20, 30], cite('aluminium-sills', 'published')) }],
     'second-plane': [
       {
         when: { wall: ['timber'] },
@@ -196,14 +164,17 @@ export const de: Practice = {
     ],
   },
   notAsked: {
-    'sill-throat': words(
-      'a drip groove is asked for in Britain alone',
-      'eine Abtropfnut wird nur in Großbritannien verlangt',
-    ),
+    ...centralNotAsked,
+    'surveyed-joint': surveyedElsewhere,
     'perimeter-gap': words(
       'German practice sets the least width by a table of frame lengths',
       'in Deutschland gilt die Mindestbreite nach der Tabelle der Rahmenlängen',
     ),
   },
-  noFigure: {},
+  noFigure: {
+    'open-weather': words(
+      'German practice has no figure; Austria knows two months',
+      'in Deutschland ist kein Wert bekannt; Österreich kennt zwei Monate',
+    ),
+  },
 }

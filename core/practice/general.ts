@@ -1,10 +1,13 @@
 import { cite } from '../sources'
 import { anchors, inRange } from './anchors'
 import type { Practice } from './limit'
+import { loads, work } from './work'
 
 /** Limits that all practices share. A practice may put its own rows in their place. */
 export const general = {
   ...anchors,
+  ...work,
+  ...loads,
   'vapour-order': [
     {
       when: {},

@@ -13,6 +13,7 @@ export type {
   Tier,
   When,
 } from './limit'
+export type { Accepted, Bounded } from './work-shapes'
 export { lookUp } from './look-up'
 export { practiceOf } from './practice-of'
 export { limitKeys, ownRow } from './own-row'

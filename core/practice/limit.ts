@@ -3,6 +3,7 @@ import type { Citation } from '../sources'
 import type { Band } from '../units'
 import type { Words } from '../words'
 import type { FixingShapes, PhysicsShapes, PlaceShapes, SealShapes } from './shapes'
+import type { LoadShapes, WorkShapes } from './work-shapes'
 
 /** How the depth of a sealant bead follows from its width. An end that is left out is not asked for. */
 export type BeadDepth = {
@@ -19,9 +20,17 @@ export type BeadDepth = {
 export type MovementBasis = 'total' | 'plus-minus' | 'share-of-smallest'
 
 /** Every limit that a practice may set: what it depends on and what it gives. One line a limit. */
-export interface LimitShapes extends SealShapes, FixingShapes, PlaceShapes, PhysicsShapes {
-  'planes-filled': { given: Record<never, never>; then: { readonly planes: readonly Plane[] } }
-  'foam-as-air-seal': { given: { rated: 'yes' | 'no' }; then: 'accepted' | 'not-accepted' }
+export interface LimitShapes
+  extends SealShapes, FixingShapes, PlaceShapes, PhysicsShapes, WorkShapes, LoadShapes {
+  /** planes that are closed, and whether the inner one has to be proven airtight */
+  'planes-filled': {
+    given: Record<never, never>
+    then: { readonly planes: readonly Plane[]; readonly isProven?: boolean }
+  }
+  'foam-as-air-seal': {
+    given: { rated: 'yes' | 'no'; depth_mm: number; movement_pct: number; light: 'yes' | 'no' | 'not-told' }
+    then: 'accepted' | 'not-accepted'
+  }
   'vapour-order': { given: Record<never, never>; then: { readonly least: number } }
   'sealant-depth': { given: { width_mm: number }; then: BeadDepth }
   'backing-oversize': { given: { width_mm: number }; then: { readonly share_pct: Band } }

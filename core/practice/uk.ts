@@ -5,6 +5,7 @@ import { words } from '../words'
 import { spacings } from './fixing-rows'
 import { general } from './general'
 import type { Practice, Row } from './limit'
+import { always } from './work'
 
 /** British practice. */
 export const uk: Practice = {
@@ -17,15 +18,33 @@ export const uk: Practice = {
     'planes-filled': [
       {
         when: {},
-        then: { planes: ['outer', 'inner'] },
+        then: { planes: ['outer', 'inner'], isProven: true },
         cite: cite('warranty-gaps', 'published'),
-        ifBroken: 'not-met',
+        ifBroken: 'advice',
+        last: {
+          then: { planes: ['outer', 'inner'] },
+          cite: cite('warranty-gaps', 'published'),
+          ifBroken: 'not-met',
+        },
       },
     ],
+    // Rated, deep enough, in a joint that hardly moves, and dark: all four, or it only advises.
     'foam-as-air-seal': [
-      { when: { rated: ['yes'] }, then: 'accepted', cite: cite('convention', 'ours'), ifBroken: 'advice' },
-      { when: { rated: ['no'] }, then: 'not-accepted', cite: cite('convention', 'ours'), ifBroken: 'advice' },
+      {
+        when: { rated: ['yes'], depth_mm: { above: 24.9 }, movement_pct: { upTo: 10 }, light: ['no'] },
+        then: 'accepted',
+        cite: cite('convention', 'ours'),
+        ifBroken: 'advice',
+      },
+      { when: {}, then: 'not-accepted', cite: cite('convention', 'ours'), ifBroken: 'advice' },
     ],
+    'plaster-edge': always<'plaster-edge'>(
+      { accepted: ['bead', 'cut', 'membrane'] },
+      cite('trade', 'memory'),
+      'advice',
+    ),
+    'guard-height': always<'guard-height'>({ least: 800 }, cite('approved-document-k', 'memory')),
+    'checked-rebate': always<'checked-rebate'>({ behind_mm: 25 }, cite('approved-document-c', 'memory')),
     'sealant-depth': [
       {
         when: {},
@@ -126,6 +145,14 @@ export const uk: Practice = {
     ],
   },
   notAsked: {
+    'sealant-class': words(
+      'in Britain the movement share of the sealant governs',
+      'in Großbritannien gilt die Bewegungsaufnahme des Dichtstoffs',
+    ),
+    'surveyed-joint': words(
+      'the gap round the frame reads the measured joint',
+      'die Fuge um den Rahmen wird an der gemessenen Fuge geprüft',
+    ),
     'distance-blocks': words(
       'British practice packs beside every fixing instead',
       'in Großbritannien wird stattdessen neben jeder Befestigung hinterlegt',
@@ -140,6 +167,17 @@ export const uk: Practice = {
     ),
   },
   noFigure: {
+    'open-weather': words('British practice has no figure', 'in Großbritannien ist kein Wert bekannt'),
+    'opening-size': words('British practice has no figure', 'in Großbritannien ist kein Wert bekannt'),
+    'head-joint': words(
+      'British practice has no basis for the sag of a lintel',
+      'in Großbritannien ist keine Grundlage für die Sturzdurchbiegung bekannt',
+    ),
+    'box-sealed': words(
+      'British practice has no rule on boxes',
+      'in Großbritannien ist keine Regel für Kästen bekannt',
+    ),
+    ventilation: words('British practice has rules of its own', 'in Großbritannien gelten eigene Regeln'),
     'membrane-on-reveal': words(
       'British practice has no figure for membranes under plaster',
       'in Großbritannien ist kein Wert für überputzte Folien bekannt',

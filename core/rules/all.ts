@@ -23,6 +23,49 @@ import { vapourOrder } from './planes/vapour-order'
 import { frameCover } from './place/cover'
 import { framePlace } from './place/frame-position'
 import { visibleFace } from './place/visible-face'
+import { planesMeet } from './planes/planes-meet'
+import { airLine } from './planes/air-line'
+import { plasterEdge } from './planes/plaster-edge'
+import { jointSound } from './planes/joint-sound'
+import { sealantClassRule } from './sealant/sealant-class'
+import { soundSubstrate } from './sealant/substrate'
+import { workTemperature } from './sealant/work-temperature'
+import { elementLength } from './sealant/element-length'
+import { compatibleNeighbours } from './sealant/compatible'
+import { filletLeg } from './sealant/fillet-leg'
+import { flankAngle } from './tape/flank-angle'
+import { flankFace } from './tape/flank-face'
+import { tapeCorners } from './tape/tape-corners'
+import { tapeOverlength } from './tape/tape-overlength'
+import { tapeLevel } from './tape/tape-level'
+import { membraneLap } from './seals/membrane-lap'
+import { peelTest } from './seals/peel-test'
+import { workDry } from './seals/work-dry'
+import { sheetDuty } from './seals/sheet-duty'
+import { frameTrue } from './fixing/frame-true'
+import { fixingMetal } from './fixing/fixing-metal'
+import { fixingLoad } from './load/fixing-load'
+import { fixingBending } from './load/fixing-bending'
+import { blockPressure } from './load/block-pressure'
+import { freeSpan } from './load/free-span'
+import { headJoint } from './load/head-joint'
+import { bracketSlot } from './load/bracket-slot'
+import { guardHeight } from './duty/guard-height'
+import { guardInfill } from './duty/guard-infill'
+import { drainSlots } from './water/drain-slots'
+import { rainLaps } from './water/rain-laps'
+import { stopBeadLength } from './water/stop-bead-length'
+import { boxSealed } from './water/box-sealed'
+import { rainClass } from './water/rain-class'
+import { checkedRebate } from './water/checked-rebate'
+import { openWeather } from './water/open-weather'
+import { surveyedJoint } from './movement/surveyed-joint'
+import { openingSize } from './movement/opening-size'
+import { timberMoisture } from './work/timber-moisture'
+import { workOrder } from './work/work-order'
+import { screening } from './work/screening'
+import { fireJoint } from './work/fire-joint'
+import { ventilation } from './work/ventilation'
 import type { AnyRule } from './rule'
 import { backingRod } from './sealant/backing-rod'
 import { beadFaces } from './sealant/bonded-faces'
@@ -89,4 +132,47 @@ export const rules: readonly AnyRule[] = [
   frameForward,
   surfaceCriterion,
   jointDries,
+  planesMeet,
+  airLine,
+  plasterEdge,
+  jointSound,
+  sealantClassRule,
+  soundSubstrate,
+  workTemperature,
+  elementLength,
+  compatibleNeighbours,
+  filletLeg,
+  flankAngle,
+  flankFace,
+  tapeCorners,
+  tapeOverlength,
+  tapeLevel,
+  membraneLap,
+  peelTest,
+  workDry,
+  sheetDuty,
+  frameTrue,
+  fixingMetal,
+  fixingLoad,
+  fixingBending,
+  blockPressure,
+  freeSpan,
+  headJoint,
+  bracketSlot,
+  guardHeight,
+  guardInfill,
+  drainSlots,
+  rainLaps,
+  stopBeadLength,
+  boxSealed,
+  rainClass,
+  checkedRebate,
+  openWeather,
+  surveyedJoint,
+  openingSize,
+  timberMoisture,
+  workOrder,
+  screening,
+  fireJoint,
+  ventilation,
 ]

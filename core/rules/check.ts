@@ -1,12 +1,12 @@
 import type { FieldAt, Project } from '../detail'
-import type { Term } from '../movement'
 import { type Practice, practiceOf } from '../practice'
 import { type Cure, cureIn } from './cure'
 import type { Finding, NotApplicable, Outcome, Report } from './finding'
 import type { Judgement } from './judge'
 import { type Judged, judging } from './judge-opening'
 import { whereOf } from './place'
-import { type Asking, ownId, remembering } from './remember'
+import { emptyMemory, type Memory, sumOf } from './memory'
+import { ownId } from './remember'
 import type { PhysicsOf } from '../vapour'
 import { usesIn } from './uses'
 import { worstFirst } from './worst-first'
@@ -15,15 +15,17 @@ import { worstFirst } from './worst-first'
  * Asks every rule everywhere in a project, under the practice that it names. Findings come worst first.
  * Every change among the remedies has been tried: it cures its finding and breaks nothing that was met. Trying takes
  * longer than checking, so the remedies of a finding are sought when they are first read: a drag does not pay for them.
+ * With a memory that is kept from one check to the next only those rules are asked that look at what has changed.
  */
 export const check = (
   project: Project,
   practice: Practice = practiceOf(project.practice),
   physics?: PhysicsOf,
+  memory: Memory = emptyMemory(),
 ): Report => {
-  const job = { project, practice, uses: usesIn(project), ...(physics ? { physics } : {}) }
+  const job = { project, practice, uses: usesIn(project), memory, ...(physics ? { physics } : {}) }
   const judged = Object.keys(project.openings).flatMap(judging(job))
-  const told = telling(cureIn(job, judged))
+  const told = telling(cureIn(job, judged), memory)
   const findings: Finding[] = []
   const notApplicable: NotApplicable[] = []
   for (const it of judged) {
@@ -52,7 +54,7 @@ type Making = { -readonly [K in keyof (Finding & Outcome)]?: unknown } & {
 const findingOf = (it: Judged, found: Told, head: Head, told: Telling): Finding => {
   const made: Making = head
   if ('cite' in found && found.cite) made.cite = found.cite
-  if (found.verdict === 'unknown') made.sum = []
+  if (found.verdict === 'unknown') Object.defineProperty(made, 'sum', told.sum)
   made.restsOn = namedHere(found.restsOn, it)
   if (found.verdict === 'refer') {
     if (found.compared) made.compared = found.compared
@@ -64,8 +66,8 @@ const findingOf = (it: Judged, found: Told, head: Head, told: Telling): Finding 
     if (found.verdict === 'unknown') made.missing = namedHere(found.missing, it)
     else made.compared = found.compared
   }
+  made[judgedAs] = it
   if (found.verdict !== 'unknown') {
-    made[judgedAs] = it
     Object.defineProperty(made, 'sum', told.sum)
     if (found.verdict === 'advice' || found.verdict === 'not-met') Object.defineProperty(made, 'remedies', told.remedies)
   }
@@ -78,8 +80,7 @@ const judgedAs = Symbol('judged as')
 type Telling = { readonly sum: PropertyDescriptor; readonly remedies: PropertyDescriptor }
 
 /** How findings tell what is found only when it is read. One getter serves them all: one for each costs ten times more. */
-const telling = (cure: Cure): Telling => {
-  const sums: Asking<readonly Term[]> = remembering((rule, at) => sumOf(rule.judge(at)))
+const telling = (cure: Cure, memory: Memory): Telling => {
   const later = (of: (it: Judged) => unknown): PropertyDescriptor => ({
     enumerable: true,
     get(this: Making) {
@@ -87,12 +88,12 @@ const telling = (cure: Cure): Telling => {
     },
   })
   return {
-    sum: later(({ rule, at, found }) => (found.at === at ? sumOf(found.answer) : sums(at)(rule).answer)),
+    sum: later(({ rule, at, found }) =>
+      found.at === at ? sumOf(found.answer) : memory.sums(at)(rule).answer,
+    ),
     remedies: later(cure),
   }
 }
-
-const sumOf = (found: Judgement): readonly Term[] => ('sum' in found ? found.sum() : [])
 
 /** Values as they are called here, where an answer was first given for another place. */
 const namedHere = (all: readonly FieldAt[], { found, at }: Judged): readonly FieldAt[] =>

@@ -38,8 +38,26 @@ export const cureIn = (job: Job, before: readonly Judged[]): Cure => {
     const kept = [...changes, ...acts]
     return isSome(kept) ? kept : [designAnew(it.at)]
   }
-  return once(cure, likeness)
+  const shared = once((it: Judged) => ({ remedies: cure(it), at: it.at }), likeness)
+  const own = once(cure, it => `${it.at.opening.id} ${likeness(it)}`)
+  return it => {
+    const { remedies, at } = shared(it)
+    return at.opening === it.at.opening || !namesOwnPart(remedies, at) ? remedies : own(it)
+  }
 }
+
+/** Whether remedies change or measure what belongs to one opening alone: another one, however alike, has its own. */
+const namesOwnPart = (remedies: Some<Remedy>, { opening }: Place): boolean => {
+  const text = JSON.stringify(remedies)
+  return ownParts(opening).some(id => text.includes(JSON.stringify(id)))
+}
+
+const ownParts = ({ id, fixings, sill, box }: Opening): readonly Id[] => [
+  id,
+  ...fixings.map(it => it.id),
+  ...(sill ? [sill.id] : []),
+  ...(box ? [box.id] : []),
+]
 
 /** A rule proposes for the place itself: it is asked anew, since its answer may have been given first for another. */
 const candidatesFor = ({ rule, at }: Judged): Iterable<Remedy> => {
@@ -82,7 +100,7 @@ type Try = { readonly edits: Some<Edit>; readonly at: Place }
 
 /** What belongs to one opening alone is tried on it alone. */
 const scopeOf = (job: Job, edits: Some<Edit>, { opening }: Place): Job => {
-  const own = new Set([opening.id, ...opening.fixings.map(it => it.id), opening.sill?.id, opening.box?.id])
+  const own = new Set(ownParts(opening))
   const isOwn = edits.every(it => it.kind === 'state' && own.has(it.at.part))
   return isOwn ? { ...job, project: alone(job.project, opening) } : job
 }

@@ -6,7 +6,7 @@ import { isSome } from '../words'
 import { rules } from './all'
 import type { Judgement } from './judge'
 import { type Job, type Place, placesOf } from './place'
-import { type Asking, type Remembered, remembering } from './remember'
+import type { Remembered } from './remember'
 import type { AnyRule } from './rule'
 
 /** A rule, asked at one place, with its answer, which may have been given first for a place that is alike. */
@@ -17,9 +17,8 @@ export type Judging = (opening: Id) => readonly Judged[]
 
 /** Asks every rule everywhere in an opening. Openings that are alike share their answers. */
 export const judging = (job: Job): Judging => {
-  const ask: Asking<Judgement> = remembering((rule, at) => rule.judge(at))
   const asker = (at: Place): Asked => {
-    const answer = ask(at)
+    const answer = job.memory.judgements(at)
     return rule => ({ rule, at, found: answer(rule) })
   }
   return opening => {

@@ -22,7 +22,13 @@ import { weigh } from './weigh'
 /** What a rule says of one place, before its remedies are tried. */
 export type Judgement =
   | { readonly verdict: 'not-applicable'; readonly because: Words }
-  | { readonly verdict: 'unknown'; readonly missing: Some<FieldAt>; readonly restsOn: readonly FieldAt[] }
+  | {
+      readonly verdict: 'unknown'
+      readonly missing: Some<FieldAt>
+      readonly restsOn: readonly FieldAt[]
+      /** what could be computed all the same */
+      readonly sum: () => readonly Term[]
+    }
   | (Grounds & {
       readonly verdict: 'refer'
       readonly compared?: Compared
@@ -52,10 +58,16 @@ export const judge = <R extends Readings, L extends LimitKey>(it: Rule<R, L>, at
   if (noFigure && !at.practice.limits[it.limit])
     return { verdict: 'refer', to: noFigure, handOver: namesOf(it.reads), restsOn: [], sum: () => [] }
   if (it.about === 'fixing' && !at.fixing)
-    return { verdict: 'unknown', missing: [{ field: 'opening.fixings', part: at.opening.id }], restsOn: [] }
+    return {
+      verdict: 'unknown',
+      missing: [{ field: 'opening.fixings', part: at.opening.id }],
+      restsOn: [],
+      sum: () => [],
+    }
   const read = readAll(it.reads, at)
   const restsOn = unique([...read.assumed, ...bandRests(at, it.band)])
-  if (read.missing) return { verdict: 'unknown', missing: read.missing, restsOn }
+  if (read.missing)
+    return { verdict: 'unknown', missing: read.missing, restsOn, sum: () => soFar(it, read.known, at) }
   const { known } = read
   const found = weigh(it, known, at.band, at.practice)
   if (!found.compared) {
@@ -74,9 +86,23 @@ export const judge = <R extends Readings, L extends LimitKey>(it: Rule<R, L>, at
 
 const namesOf = (reads: Readings): readonly Words[] => Object.values(reads).map(it => it.name)
 
+/** What a rule can compute of what is known, held to the first row that depends on nothing. */
+const soFar = <R extends Readings, L extends LimitKey>(
+  it: Rule<R, L>,
+  known: Partial<ValuesOf<R>>,
+  { practice }: Place,
+): readonly Term[] => {
+  const row = it.soFar && practice.limits[it.limit]?.find(one => Object.keys(one.when).length === 0)
+  return row ? (it.soFar?.(known, row.then) ?? []) : []
+}
+
 type ReadAll<R extends Readings> =
   | { readonly missing?: undefined; readonly known: ValuesOf<R>; readonly assumed: readonly FieldAt[] }
-  | { readonly missing: Some<FieldAt>; readonly assumed: readonly FieldAt[] }
+  | {
+      readonly missing: Some<FieldAt>
+      readonly known: Partial<ValuesOf<R>>
+      readonly assumed: readonly FieldAt[]
+    }
 
 const readAll = <R extends Readings>(reads: R, at: Place): ReadAll<R> => {
   const values: Record<string, unknown> = {}
@@ -85,33 +111,37 @@ const readAll = <R extends Readings>(reads: R, at: Place): ReadAll<R> => {
   for (const [key, reading] of Object.entries<Reading<unknown>>(reads)) {
     const read = reading.placed
       ? readThere(reading.placed, at)
-      : readAt(reading, at.project, partFor(reading.of, at))
+      : readAt(reading, at.tables ?? at.project, partFor(reading.of, at))
     if (read) {
       values[key] = read.known.value
       rests.push(...read.assumed)
     } else if (reading.placed) missing.push(...missingThere(reading.placed, at))
-    else missing.push(...missingAt(reading, at.project, partFor(reading.of, at)))
+    else missing.push(...missingAt(reading, at.tables ?? at.project, partFor(reading.of, at)))
   }
   // Every reading gave a value of its own type, under its own key.
-  return isSome(missing) ? { missing, assumed: rests } : { known: values as ValuesOf<R>, assumed: rests }
+  const known = values as ValuesOf<R>
+  return isSome(missing) ? { missing, known, assumed: rests } : { known, assumed: rests }
 }
 
-/** The part of a place that values of a kind belong to. */
+/** The part of a place that values of a kind belong to. It is read from the project: all of it counts as looked at. */
 const partFor = (of: PartKind, at: Place): Id => {
-  const part = shared.has(of) ? sharedPart(of, at) : ownPart(of, at)
+  const part = partOf(of, at)
   if (part === undefined) throw new Error(`A rule reads a value of a ${of}, and there is none here`)
-  return part
+  const { id } = { ...part }
+  return id
 }
 
-const shared: ReadonlySet<PartKind> = new Set<PartKind>(['wall', 'frame', 'joint', 'seal'])
+/** Whether a part is there, all of whose members now count as looked at. */
+const lookedAt = (part: object): boolean => Object.keys(part).length > 0
 
-const sharedPart = (of: PartKind, { wall, frame, joint, seal }: Place): Id | undefined =>
-  of === 'wall' ? wall.id : of === 'frame' ? frame.id : of === 'joint' ? joint.id : seal?.id
-
-/** What belongs to one opening is read from the project: all of the opening counts as looked at. */
-const ownPart = (of: PartKind, { opening, fixing }: Place): Id | undefined => {
-  const { id, sill } = { ...opening }
-  return of === 'opening' ? id : of === 'fixing' ? fixing?.id : of === 'sill' ? sill?.id : undefined
+/** A value of a seal may hang on the joint around it. */
+const partOf = (of: PartKind, at: Place): { readonly id: Id } | undefined => {
+  if (of === 'wall') return at.wall
+  if (of === 'frame') return at.frame
+  if (of === 'joint') return at.joint
+  if (of === 'seal') return lookedAt(at.joint) ? at.seal : undefined
+  if (of === 'opening') return at.opening
+  return of === 'fixing' ? at.fixing : of === 'sill' ? { ...at.opening }.sill : undefined
 }
 
 const usedBy: Readonly<Record<BandUse, readonly string[]>> = {

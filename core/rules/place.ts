@@ -6,11 +6,14 @@ import type { Practice } from '../practice'
 import type { AnySeal } from '../seals'
 import type { PhysicsOf } from '../vapour'
 import type { Where } from './finding'
+import type { Memory } from './memory'
 import type { UsesOf } from './uses'
 
 /** One zone of a side of an opening, with all that meets there; `seal` where one part of it is meant. */
 export type Place = {
   readonly project: Project
+  /** the same, for reading a part of which every member already counts as looked at */
+  readonly tables?: Project
   readonly practice: Practice
   /** where else in the project a joint is used */
   readonly uses: UsesOf
@@ -42,7 +45,10 @@ export const whereOf = (about: About, { opening, side, zone, seal, fixing }: Pla
 }
 
 /** A project as it is asked about, under a practice. */
-export type Job = Pick<Place, 'project' | 'practice' | 'uses' | 'physics'>
+export type Job = Pick<Place, 'project' | 'practice' | 'uses' | 'physics'> & {
+  /** what rules answered before, here or in a project that is much the same */
+  readonly memory: Memory
+}
 
 /** Every zone of an opening: head, left, right, sill. */
 export const placesOf = ({ project, practice, uses, physics }: Job, id: Id): readonly Place[] => {

@@ -55,6 +55,8 @@ export type Rule<R extends Readings, L extends LimitKey> = {
     asked: Asked<L>,
     band: JointBand,
   ) => readonly Term[]
+  /** what can be computed although a value is missing: it is printed with the answer that it is unknown */
+  readonly soFar?: (known: Partial<ValuesOf<R>>, then: LimitShapes[L]['then']) => readonly Term[]
   /**
    * Candidates that reach what the first tier asks: work on site, then changes, best first. The check asks for as many
    * as it needs and keeps those changes that cure without breaking anything else; where none is left, it says so.

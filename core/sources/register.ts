@@ -1,4 +1,5 @@
 import { type Some, type Words, words } from '../words'
+import { buildingSources } from './building'
 
 /** What kind of writing a source is. No firm is named: the title says what the writing is about. */
 export const sourceKinds = ['standard', 'guide', 'trade page', 'handbook', 'own'] as const
@@ -299,24 +300,6 @@ export const sources = {
     kind: 'trade page',
     title: words('Decoupling of sills from render', 'Entkopplung von Fensterbank und Putz'),
   },
-  'guarding-seminar': {
-    kind: 'guide',
-    title: words(
-      'Seminar paper on windows that guard against falling',
-      'Seminarbeitrag zu absturzsichernden Fenstern',
-    ),
-  },
-  'guarding-heights': {
-    kind: 'trade page',
-    title: words('Guarding heights by building code', 'Brüstungs- und Umwehrungshöhen nach Bauordnung'),
-  },
-  'burglary-note': {
-    kind: 'trade page',
-    title: words(
-      'Installation note for burglar-resistant elements',
-      'Montagehinweis für einbruchhemmende Elemente',
-    ),
-  },
   'brick-lexicon': {
     kind: 'guide',
     title: words(
@@ -354,6 +337,7 @@ export const sources = {
       'Britische Montageanleitungen für PVC-U-Fenster',
     ),
   },
+  ...buildingSources,
 } as const satisfies Readonly<Record<string, Source>>
 
 /** The name of a registered source. */

@@ -1,7 +1,11 @@
-import { profileOf } from '../../detail'
+import { profileOf, sideFixings } from '../../detail'
+import { factors, mostLoadedSupport_N } from '../../load'
 import type { Term } from '../../movement'
+import { exactly } from '../../units'
 import { isSome, words } from '../../words'
+import type { Place } from '../place'
 import { placed, type Reading } from '../reading'
+import { reactionsAt, windOn } from '../readings/loads'
 import { act } from '../remedies/state'
 import { rule } from '../rule'
 
@@ -12,12 +16,16 @@ type Forward = {
   readonly offset_mm: number
   readonly mass_kg: number | undefined
   readonly lever_mm: number | undefined
+  /** wind on the most loaded console, characteristic, in N; and what one is assessed for */
+  readonly wind_N: number | undefined
+  readonly resistance_N: number | undefined
 }
 
 const forward: Reading<Forward> = placed({
   id: 'opening.forward',
   name: words('Frame before the bearing layer', 'Rahmen vor der tragenden Schicht'),
-  compute: ({ opening, frame }) => {
+  compute: at => {
+    const { opening, frame } = at
     const { fixings, asked, position_mm } = opening
     if (!isSome(fixings)) return undefined
     const brackets = fixings.filter(it => it.kind === 'bracket')
@@ -26,6 +34,8 @@ const forward: Reading<Forward> = placed({
       offset_mm: -(position_mm.value + profileOf(frame).depth_mm / 2),
       mass_kg: asked?.mass_kg?.value,
       lever_mm: brackets.find(it => it.lever_mm)?.lever_mm?.value,
+      wind_N: windOnConsole_N(at),
+      resistance_N: brackets.find(it => it.lever_mm)?.resistance_N?.value,
     }
   },
   beneath: ({ opening: { id, fixings } }) =>
@@ -53,11 +63,14 @@ export const frameForward = rule({
       ? true
       : words('the frame does not stand before the bearing layer', 'der Rahmen steht nicht vor der tragenden Schicht'),
   ask: () => [{ given: {} }],
-  compare: known => ({
-    kind: 'presence',
-    there: known.forward.hasBrackets ? [brackets] : [],
-    missing: known.forward.hasBrackets ? [] : [brackets],
-  }),
+  compare: known => {
+    const { hasBrackets, resistance_N } = known.forward
+    const design_N = tension_N(known.forward)
+    // with all figures known the force is held to the resistance; without, only that there are brackets
+    return hasBrackets && design_N !== undefined && resistance_N !== undefined
+      ? { kind: 'amount', actual: exactly(design_N), required: { unit: 'N', max: resistance_N } }
+      : { kind: 'presence', there: hasBrackets ? [brackets] : [], missing: hasBrackets ? [] : [brackets] }
+  },
   sum: known => tensionSum(known.forward),
   *remedies(_known, _then, at) {
     yield act(
@@ -81,14 +94,21 @@ export const frameForward = rule({
       when: words('on consoles in the insulation', 'auf Konsolen in der Dämmung'),
       practice: 'AT',
       joint: { planned_mm: 15 },
-      known: { forward: { hasBrackets: true, offset_mm: 145, mass_kg: 183, lever_mm: 120 } },
+      known: { forward: { hasBrackets: true, offset_mm: 145, mass_kg: 183, lever_mm: 120, wind_N: 483, resistance_N: 2500 } },
       verdict: 'refer',
+    },
+    {
+      when: words('on consoles that are too weak for weight and wind', 'auf Konsolen, zu schwach für Gewicht und Wind'),
+      practice: 'AT',
+      joint: { planned_mm: 15 },
+      known: { forward: { hasBrackets: true, offset_mm: 145, mass_kg: 183, lever_mm: 120, wind_N: 483, resistance_N: 2000 } },
+      verdict: 'not-met',
     },
     {
       when: words('on screws only', 'nur auf Schrauben'),
       practice: 'DE',
       joint: { planned_mm: 15 },
-      known: { forward: { hasBrackets: false, offset_mm: 60, mass_kg: undefined, lever_mm: undefined } },
+      known: { forward: { hasBrackets: false, offset_mm: 60, mass_kg: undefined, lever_mm: undefined, wind_N: undefined, resistance_N: undefined } },
       verdict: 'not-met',
     },
   ],
@@ -96,12 +116,29 @@ export const frameForward = rule({
 
 const brackets = words('brackets or consoles', 'Konsolen')
 
-/** Acceleration of gravity in m/s², and the factor on dead load (EN 1990, from memory). */
-const gravity = 9.81
-const deadLoad = 1.35
+/** Tension that half of the weight brings to the screw of one console: the most loaded of two or three. */
+const weightTension_N = ({ offset_mm, mass_kg, lever_mm }: Forward): number | undefined =>
+  mass_kg === undefined || lever_mm === undefined
+    ? undefined
+    : (factors.dead * mostLoadedSupport_N(mass_kg) * offset_mm) / lever_mm
 
-/** Tension that half of the weight, on one console, brings to its screw: the most loaded of two or three. */
-const tensionSum = ({ offset_mm, mass_kg, lever_mm }: Forward): readonly Term[] => {
+/** The same with the wind on that console; nothing while either is not known. */
+const tension_N = (it: Forward): number | undefined => {
+  const weight = weightTension_N(it)
+  return weight === undefined || it.wind_N === undefined ? undefined : weight + factors.wind * it.wind_N
+}
+
+/** Wind on the most loaded console of the sill: the end of a mullion, and the edge up to the next ones. */
+const windOnConsole_N = (at: Place): number | undefined => {
+  const wind = windOn(at)
+  const side = sideFixings(at.opening, 'sill', profileOf(at.frame).face_mm)
+  if (!wind || !side) return undefined
+  const reaction_N = Math.max(0, ...reactionsAt(at, 'sill').map(it => it.reaction_N))
+  return reaction_N + (wind.edge_N_m * side.spacing_mm) / 1000
+}
+
+const tensionSum = (it: Forward): readonly Term[] => {
+  const { offset_mm, mass_kg, lever_mm, wind_N } = it
   const offset: Term = {
     sign: '',
     value: offset_mm,
@@ -109,24 +146,26 @@ const tensionSum = ({ offset_mm, mass_kg, lever_mm }: Forward): readonly Term[] 
     says: words('from the bearing layer to the middle of the frame', 'von der tragenden Schicht zur Rahmenmitte'),
   } // prettier-ignore
   if (mass_kg === undefined) return [offset]
-  const half_N = (mass_kg * gravity) / 2
   const weight: Term = {
     sign: '',
-    value: half_N,
+    value: mostLoadedSupport_N(mass_kg),
     unit: 'N',
     says: words('half of the weight on one console', 'halbes Gewicht auf einer Konsole'),
   }
-  if (lever_mm === undefined) return [offset, weight]
+  const pull_N = weightTension_N(it)
+  if (lever_mm === undefined || pull_N === undefined) return [offset, weight]
+  const both_N = tension_N(it)
   return [
     weight,
-    { sign: '×', value: deadLoad, unit: 'one', says: words('dead load', 'Eigenlast') },
+    { sign: '×', value: factors.dead, unit: 'one', says: words('dead load', 'Eigenlast') },
     { ...offset, sign: '×' },
     { sign: '÷', value: lever_mm, unit: 'mm', says: words('lever of its screw', 'Hebelarm der Schraube') },
-    {
-      sign: '=',
-      value: (deadLoad * half_N * offset_mm) / lever_mm,
-      unit: 'N',
-      says: words('tension, without wind', 'Zug, ohne Wind'),
-    },
+    { sign: '=', value: pull_N, unit: 'N', says: words('tension, without wind', 'Zug, ohne Wind') },
+    ...(both_N === undefined || wind_N === undefined
+      ? []
+      : [
+          { sign: '+', value: factors.wind * wind_N, unit: 'N', says: words('wind on it, design value', 'Wind darauf, Bemessungswert') } as const,
+          { sign: '=', value: both_N, unit: 'N', says: words('tension with wind', 'Zug mit Wind') } as const,
+        ]),
   ]
-}
+} // prettier-ignore

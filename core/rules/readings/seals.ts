@@ -1,9 +1,10 @@
-import { type Joint, sealOf } from '../../detail'
+import { type Joint, profileOf, sealOf } from '../../detail'
 import { type Plane, planes } from '../../kinds'
 import { type AnySeal, type Bay, kindOf, mostDepth_mm, plainBay, serves } from '../../seals'
 import { around } from '../../units'
 import { type Words, words } from '../../words'
-import { computed, type Reading } from '../reading'
+import type { Place } from '../place'
+import { computed, placed, type Reading } from '../reading'
 
 /** Whether a seal states a value of that name: what a rule about such values applies to. */
 export const hasValue = (seal: AnySeal, field: string): boolean =>
@@ -11,6 +12,22 @@ export const hasValue = (seal: AnySeal, field: string): boolean =>
 
 /** Whether a joint has a sealant bead: a seal that takes a share of its width. */
 export const hasBead = (joint: Joint): boolean => joint.seals.some(it => hasValue(it, 'sealant.share'))
+
+/** Every seal round an opening. */
+export const sealsRound = ({ opening, project }: Place): readonly AnySeal[] =>
+  Object.values(opening.sides)
+    .flat()
+    .flatMap(it => project.joints[it.joint]?.seals ?? [])
+
+/** Rules on membranes apply where there is one round the opening. */
+export const hasMembrane = (at: Place): true | Words =>
+  sealsRound(at).some(it => hasValue(it, 'membrane.bond-wall')) ||
+  words('there is no membrane here', 'hier ist keine Folie')
+
+/** Rules on tapes apply where one lies round the opening. */
+export const hasTape = (at: Place): true | Words =>
+  sealsRound(at).some(it => hasValue(it, 'tape.least')) ||
+  words('there is no tape here', 'hier ist kein Fugenband')
 
 /** Whether a seal only fills what the others leave of the joint. */
 export const isFill = (seal: AnySeal, joint: Joint): boolean =>
@@ -60,6 +77,16 @@ export const bondedFaces: Reading<number> = computed({
     return kindOf(seal)
       .bonds(seal, slotOf(joint), behind(joint, seal))
       .filter(it => it.width_mm > 0).length
+  },
+})
+
+/** How deep a fill is: what the other seals leave of the depth of the frame. */
+export const fillDepth: Reading<number> = placed({
+  id: 'fill.depth',
+  name: words('Depth of the fill', 'Tiefe der Füllung'),
+  compute: ({ frame, joint }) => {
+    const taken = joint.seals.map(it => kindOf(it).takesDepth(it, joint.planned_mm.value))
+    return taken.reduce<number>((left, it) => (it === 'rest' ? left : left - it), profileOf(frame).depth_mm)
   },
 })
 

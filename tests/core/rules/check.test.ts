@@ -39,6 +39,17 @@ const right: Wanted = {
   planned_mm: specified(14),
   tolerance_mm: specified(1),
   seals: [tape(), foam, membrane],
+  sill: {
+    id: 'sill-1',
+    material: 'aluminium',
+    thickness_mm: specified(2),
+    slope_deg: specified(5),
+    overhang_mm: specified(40),
+    upstand_mm: specified(25),
+    endDam_mm: specified(20),
+    endGap_mm: specified(5),
+    secondPlane: specified('tray'),
+  },
 }
 
 const at = (it: Wanted, rule: string, side = 'left'): Finding => {
