@@ -1,7 +1,7 @@
 import { type Part, type Project, type ZonePlace, jointOf, partsOf } from '../../../core/detail'
 import { type JointBand, jointBand } from '../../../core/movement'
 import { practiceOf } from '../../../core/practice'
-import { type Report, check } from '../../../core/rules'
+import { type Report, check, emptyMemory } from '../../../core/rules'
 import { type Section, cutSection } from '../../../core/section'
 import type { PhysicsOf } from '../../../core/vapour'
 import { type Grip, gripsOf, placeOf, type Session } from '../../editor'
@@ -42,7 +42,10 @@ export const newReadings = (board: Board, physics?: PhysicsOf): Readings => {
   const state = $derived(warmth === 0 ? 'planned' : warmth < 0 ? 'widest' : 'narrowest')
   const section = $derived(cutSection(project, place, { state, width_mm }))
   const parts = $derived(partsOf(project, place))
-  const report = $derived(check(project, practiceOf(project.practice), physics))
+  const practice = $derived(practiceOf(project.practice))
+  // Rules are asked anew only where they look at what has changed.
+  const memory = emptyMemory()
+  const report = $derived(check(project, practice, physics, memory))
   const rows = $derived(partRows({ project, place, parts, band, report }))
   const grips = $derived(gripsOf(project, cut))
   return {
