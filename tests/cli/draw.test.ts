@@ -50,6 +50,31 @@ describe('a drawing is written', () => {
     expect([await sizeOf('1:2'), await sizeOf('1:5')].every(it => it === '210' || it === '420')).toBe(true)
   })
 
+  it('with its temperature field where heat is to be shown, on layers of their own', async () => {
+    for (const ending of ['svg', 'dxf', 'pdf']) {
+      const to = at(`heat.${ending}`)
+      const { code, err } = await typed('draw', right, '--to', to, '--show', 'heat', '--ink', 'colour')
+      expect({ code, err }).toEqual({ code: 0, err: '' })
+    }
+    const [svg, dxf] = ['svg', 'dxf'].map(it => readFileSync(at(`heat.${it}`), 'utf8'))
+    expect(svg).toContain('temperature field')
+    expect(svg).toContain('mould limit 12.6')
+    for (const layer of ['JW-HEAT', 'JW-ISOTHERM', 'JW-ISOTHERM-STRONG', 'JW-ISOTHERM-NAMED'])
+      expect(dxf).toMatch(new RegExp(`^${layer}\\r?$`, 'm'))
+    const several = await typed(
+      'draw',
+      right,
+      '--to',
+      at('many.svg'),
+      '--cut',
+      'all',
+      '--show',
+      'heat',
+    )
+    expect(several.code).toBe(2)
+    expect(several.err).toContain('one cut at a time')
+  })
+
   it('in the language and the ink that were asked for', async () => {
     await typed('draw', right, '--to', at('black.svg'))
     await typed('draw', right, '--to', at('colour.svg'), '--ink', 'colour', '--language', 'de')

@@ -22,6 +22,7 @@ const ofPen: { readonly [P in Pen]?: string } = {
   text: '--ink',
   'membrane-inner': '--pl-inner',
   'membrane-outer': '--pl-outer',
+  curve: '--acc',
 }
 
 /** Reads the tokens once; a change of theme makes new colours. */

@@ -3,6 +3,7 @@ import {
   drawSection,
   fieldMarks,
   heatQuestion,
+  type InkGroup,
   inkOfMarks,
   pictureOf,
   standInWindow,
@@ -16,6 +17,16 @@ import type { PhysicsOf } from '../../../core/vapour'
 import type { Language } from '../../../core/words'
 import { packed } from './packed-ink'
 import type { Compared } from './study-messages'
+
+/** Lines of small pictures are half as wide as on a sheet. Ours. */
+const thin = (groups: readonly InkGroup[]): readonly InkGroup[] =>
+  groups.map(group => ({
+    ...group,
+    inks: group.inks.map(it => (it.kind === 'stroke' ? { ...it, width_mm: it.width_mm / 2 } : it)),
+  }))
+
+/** So much of its size a picture fills: signs at its edge stand out a little. Ours. */
+const shareOfSize = 0.95
 
 /** Up to four places of the frame: pictures at one scale and in one window, and the table of what follows from each. */
 export const comparedPlaces = (
@@ -38,10 +49,13 @@ export const comparedPlaces = (
     [high[0] ?? 0, high[1] ?? 0],
   ] as const
   // Outside lies at the left: the depth of the wall runs across, the joint down.
-  const scale = Math.min(size[0] / (window[1][1] - window[0][1]), size[1] / (window[1][0] - window[0][0]))
+  const scale =
+    shareOfSize * Math.min(size[0] / (window[1][1] - window[0][1]), size[1] / (window[1][0] - window[0][0]))
   const view = { window, scale, at: [0, 0] as const, ...standInWindow, mirrored: place.side === 'sill' }
   const ink = (marks: readonly ViewMark[]) =>
-    packed(inkOfMarks([{ kind: 'view', layer: 'fabric', ...view, marks }], { palette: 'colour', language }))
+    packed(
+      thin(inkOfMarks([{ kind: 'view', layer: 'fabric', ...view, marks }], { palette: 'colour', language })),
+    )
   const places = all.value.map((it): Compared => {
     const question = heatQuestion(it.project, place, it.case.section, 'heat-loss')
     const picture = pictureOf(question, it.case.turned, it.solution, it.psi)
@@ -49,7 +63,7 @@ export const comparedPlaces = (
     // The coldest place is judged with the films for surface humidity: its ring stands where it is colder still.
     const { bands, lines } = fieldMarks(
       { ...picture, ...(it.coldest ? { coldest: it.coldest } : {}) },
-      { ...view, language },
+      { ...view, language, numbers: 'none' },
     )
     const { view: drawn } = drawSection(it.case.section, {
       ...zoneLook(it.project, place, language),
@@ -62,7 +76,7 @@ export const comparedPlaces = (
       view,
       facts: { ...facts, ...(it.coldest ? { coldest: it.coldest } : {}) },
       bands: ink(bands),
-      outlines: ink(drawn.marks.filter(mark => mark.kind !== 'area')),
+      outlines: ink(drawn.marks.filter(mark => mark.kind !== 'area' && mark.layer !== 'words')),
       lines: ink(lines),
     }
   })

@@ -15,6 +15,10 @@ export type Heat = {
   isNamed: boolean
   /** whether the right column is that of heat, or that of fields and verdicts */
   hasColumn: boolean
+  /** what lies over the section: places of the frame beside each other, or vapour */
+  beside: 'positions' | 'vapour' | undefined
+  readonly compared: Study['compared']
+  readonly compare: Study['compare']
   /** room for scale and chart in the strip */
   strip: HeatLook['strip']
   readonly shown: HeatShown | undefined
@@ -45,6 +49,7 @@ export const newHeat = (board: Board, readings: Readings, study: Study): Heat =>
   let isOn = $state(false)
   let isNamed = $state(true)
   let hasColumn = $state(true)
+  let beside: Heat['beside'] = $state()
   let strip: HeatLook['strip'] = $state.raw(usualStrip)
   let shown: HeatShown | undefined = $state.raw()
   let problems: Heat['problems'] = $state.raw([])
@@ -99,7 +104,8 @@ export const newHeat = (board: Board, readings: Readings, study: Study): Heat =>
     },
     set isOn(to) {
       isOn = to
-      if (!to) end()
+      if (to) hasColumn = true
+      else end()
     },
     get isNamed() {
       return isNamed
@@ -113,6 +119,16 @@ export const newHeat = (board: Board, readings: Readings, study: Study): Heat =>
     set hasColumn(to) {
       hasColumn = to
     },
+    get beside() {
+      return isOn ? beside : undefined
+    },
+    set beside(to) {
+      beside = to
+    },
+    get compared() {
+      return study.compared
+    },
+    compare: study.compare,
     get strip() {
       return strip
     },

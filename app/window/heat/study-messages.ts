@@ -2,7 +2,7 @@ import type { Project, ZonePlace } from '../../../core/detail'
 import type { Psi } from '../../../core/heat'
 import type { Sureness, Table } from '../../../core/study'
 import type { Problem, Result } from '../../../core/units'
-import type { ZonePhysics } from '../../../core/vapour'
+import type { Along, ZonePhysics } from '../../../core/vapour'
 import type { Language } from '../../../core/words'
 import type { HeatFacts, HeatLook } from './messages'
 import type { PackedInk } from './packed-ink'
@@ -26,6 +26,7 @@ export type Settled = {
   readonly psi?: Psi
   readonly coupling_W_mK?: number
   readonly vapour: readonly Table[]
+  readonly along?: Along
   /** what keeps vapour from being balanced */
   readonly vapourProblems: readonly Problem[]
 }

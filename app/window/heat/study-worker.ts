@@ -63,6 +63,7 @@ const settled = (project: Project, place: ZonePlace): Result<Settled> => {
           ]
         : []),
     ],
+    ...(along.ok ? { along: along.value } : {}),
     vapourProblems: along.ok ? [] : along.problems,
   })
 }

@@ -5,7 +5,7 @@ import type { Pen, View, ViewMark } from '../mark'
 import { between, clipLine, clipOutline, spanInside, type Window } from '../section/clip'
 import type { Band } from './contours/bands'
 import { contoursOf } from './contours/contours'
-import { type Box, labelsOf, type LabelledLine } from './labels'
+import { type Box, type Labels, labelsOf, type LabelledLine } from './labels'
 import type { HeatPicture } from './picture'
 import { bandColour, isStrong } from './scale'
 
@@ -14,6 +14,8 @@ export type FieldLook = Pick<View, 'window' | 'scale' | 'turn_deg' | 'mirrored' 
   readonly language: Language
   /** the part of the window that is seen, where numbers are to stand; absent: all of it */
   readonly seen?: Window
+  /** small pictures do without numbers */
+  readonly numbers?: 'none'
 }
 
 /** The marks of a field: bands below everything that is cut, lines with their numbers, the coldest place above. */
@@ -41,7 +43,8 @@ export const fieldMarks = (it: HeatPicture, look: FieldLook): FieldMarks => {
       return { level_C, points: piece, paper: piece.map(placement.toPaper), ...(name && { name }) }
     }),
   )
-  const labels = labelsOf(drawn, { ...look, coldest: it.coldest, placement })
+  const labels =
+    look.numbers === 'none' ? noLabels : labelsOf(drawn, { ...look, coldest: it.coldest, placement })
   return {
     bands: bands.flatMap(band => bandMarks(band, bandColour(it.scale, band.band), window)),
     lines: [
@@ -51,6 +54,8 @@ export const fieldMarks = (it: HeatPicture, look: FieldLook): FieldMarks => {
     ],
   }
 }
+
+const noLabels: Labels = { marks: [], gaps: [] }
 
 const bandMarks = ({ pieces }: Band, tint: string, window: Window): readonly ViewMark[] =>
   pieces.flatMap(({ outline, holes }): readonly ViewMark[] => {
