@@ -1,6 +1,7 @@
 import { isAlike } from './alike'
 import { stillThere } from './selectable'
-import type { Session, Step } from './session'
+import { firstView } from './begin'
+import type { Session, Step, View } from './session'
 import type { Words } from '../../core/words'
 import type { Project } from '../../core/detail'
 
@@ -18,6 +19,7 @@ export const stepOf = ({ project, revision, selection }: Session, says: Words): 
 /** The session with another project in it, which gets a revision of its own. */
 export const withProject = (session: Session, project: Project): Session => ({
   ...session,
+  view: viewIn(project, session.view),
   project,
   revision: session.newest + 1,
   newest: session.newest + 1,
@@ -48,7 +50,12 @@ export const redone = (session: Session): Session => {
 /** The session with project, revision and selection of a step. */
 export const stepInto = (session: Session, { project, revision, selection }: Step): Session => ({
   ...session,
+  view: viewIn(project, session.view),
   project,
   revision,
   selection,
 })
+
+/** The view, or the first of a project that no longer has what was looked at. */
+const viewIn = (project: Project, view: View): View =>
+  Object.hasOwn(project.openings, view.opening) ? view : firstView(project)

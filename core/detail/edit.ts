@@ -35,7 +35,7 @@ export interface Edits {
   rename: { readonly part: Id; readonly to: string }
   /** puts a piece that was copied here or elsewhere where it belongs at a zone: a layer before another, or at the inside */
   paste: { readonly piece: Piece; readonly into: Id; readonly before?: Id }
-  /** puts the same layer, or the same fixing, beside one */
+  /** puts the same layer, fixing or opening beside one */
   duplicate: { readonly part: Id }
   /** inserts a layer into a wall: before a layer, or at the inside */
   insert: { readonly into: Id; readonly before?: Id; readonly material: Id; readonly thickness_mm: number }
@@ -47,7 +47,7 @@ export interface Edits {
   'space-fixings': { readonly fixing: Id; readonly side: Side; readonly spacing_mm: number }
   /** pins a photo to an opening, a JPEG in base64 */
   'pin-photo': { readonly opening: Id; readonly jpeg: string } & Omit<PinnedPhoto, 'id' | 'photo'>
-  /** takes out a layer, a seal, or a part of an opening */
+  /** takes out a layer, a seal, a part of an opening, or an opening beside others */
   remove: { readonly part: Id }
   /** moves a layer before another of the same wall, or to the inside */
   move: { readonly part: Id; readonly before?: Id }

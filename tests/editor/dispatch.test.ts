@@ -221,6 +221,14 @@ describe('looking', () => {
     expect(after(upper, { kind: 'look', view: { side: 'head' } }).view.zone).toBeUndefined()
   })
 
+  it('goes to the first opening where that which was looked at is taken back', () => {
+    const two = after(begun, edit({ kind: 'duplicate', part: opening }))
+    const other = Object.keys(two.project.openings).find(it => it !== opening) ?? ''
+    const there = after(two, { kind: 'look', view: { opening: other } })
+    expect(there.view.opening).toBe(other)
+    expect(after(there, { kind: 'undo' }).view.opening).toBe(opening)
+  })
+
   it('at an opening that is not there changes nothing', () => {
     expect(after(begun, { kind: 'look', view: { opening: 'nobody' } }).view).toEqual(begun.view)
   })

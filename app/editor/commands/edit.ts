@@ -69,6 +69,12 @@ export const editCommands = [
     chords: [chord('ArrowDown', { alt: true }), chord('ArrowRight', { alt: true })],
     notWhileTyping: true,
   },
+  {
+    id: 'duplicate-opening',
+    name: words('Duplicate this opening', 'Diese Öffnung verdoppeln'),
+    chords: [chord('d', { main: true, shift: true })],
+  },
+  { id: 'remove-opening', name: words('Remove this opening', 'Diese Öffnung entfernen'), chords: [] },
   { id: 'split-zone', name: words('Split this side in two zones', 'Diese Seite teilen'), chords: [] },
   {
     id: 'join-zones',

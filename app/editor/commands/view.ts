@@ -37,6 +37,16 @@ export const viewCommands = [
     chords: [chord('PageUp', { main: true })],
   },
   {
+    id: 'next-opening',
+    name: words('Next opening', 'Nächste Öffnung'),
+    chords: [chord('PageDown', { main: true, alt: true })],
+  },
+  {
+    id: 'previous-opening',
+    name: words('Previous opening', 'Vorige Öffnung'),
+    chords: [chord('PageUp', { main: true, alt: true })],
+  },
+  {
     id: 'next-zone',
     name: words('Next zone of this side', 'Nächster Abschnitt dieser Seite'),
     chords: [chord('PageDown', { alt: true })],

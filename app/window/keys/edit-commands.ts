@@ -18,6 +18,10 @@ type EditCommand = Extract<
   | 'rename'
   | 'move-out'
   | 'move-in'
+  | 'duplicate-opening'
+  | 'remove-opening'
+  | 'next-opening'
+  | 'previous-opening'
   | 'split-zone'
   | 'join-zones'
   | 'own-joint'
@@ -43,6 +47,11 @@ export const editRunners = (desk: Desk): Readonly<Record<EditCommand, () => void
     const at = all.findIndex(it => it.id === readings.place.zone.id)
     const next = all[(at + by + all.length) % all.length]
     if (next) board.act({ kind: 'look', view: { zone: next.id } })
+  }
+  const openingBy = (by: 1 | -1): void => {
+    const all = Object.keys(readings.project.openings)
+    const next = all[(all.indexOf(readings.place.opening) + by + all.length) % all.length]
+    if (next !== undefined) board.act({ kind: 'look', view: { opening: next } })
   }
   /** The joint a tenth of the way colder or hotter. Looking at it changes nothing of the design. */
   const warm = (by: 1 | -1): void => {
@@ -76,6 +85,24 @@ export const editRunners = (desk: Desk): Readonly<Record<EditCommand, () => void
     }),
     'move-out': withPart(part => acts.move(part, -1)),
     'move-in': withPart(part => acts.move(part, 1)),
+    'duplicate-opening': () => {
+      const before = board.now.project
+      acts.act({
+        kind: 'edit',
+        edits: [{ kind: 'duplicate', part: readings.place.opening }],
+        says: words('Duplicate the opening', 'Öffnung verdoppeln'),
+      })
+      const fresh = Object.keys(board.now.project.openings).find(it => before.openings[it] === undefined)
+      if (fresh !== undefined) board.act({ kind: 'look', view: { opening: fresh } })
+    },
+    'remove-opening': () =>
+      void acts.act({
+        kind: 'edit',
+        edits: [{ kind: 'remove', part: readings.place.opening }],
+        says: words('Remove the opening', 'Öffnung entfernen'),
+      }),
+    'next-opening': () => openingBy(1),
+    'previous-opening': () => openingBy(-1),
     'split-zone': () => {
       const { zone } = readings.place
       const all = zones()

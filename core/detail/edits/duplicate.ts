@@ -1,16 +1,19 @@
 import { z } from 'zod'
-import { refused } from '../../units'
+import { ok, refused } from '../../units'
 import { words } from '../../words'
 import type { EditKind } from '../edit'
-import { fixingOf, layerOf, openingsWith, zonesOf } from '../find'
+import { entryAt, fixingOf, layerOf, openingsWith, zonesOf } from '../find'
 import { pieceOf } from '../piece'
+import { withDuplicatedOpening } from './openings'
 import { paste } from './paste'
 
-/** Puts the same layer, or the same fixing, beside one. A plane holds one seal: it is copied to another joint instead. */
+/** Puts the same layer, fixing or opening beside one. A plane holds one seal: it is copied to another joint instead. */
 export const duplicate: EditKind<'duplicate'> = {
   kind: 'duplicate',
   schema: z.strictObject({ kind: z.literal('duplicate'), part: z.string() }),
   apply: (project, { part }) => {
+    const whole = entryAt(project.openings, part)
+    if (whole) return ok(withDuplicatedOpening(project, whole))
     const layer = layerOf(project, part)
     const opening = layer ? openingsWith(project, layer.wall.id)[0] : fixingOf(project, part)?.opening
     const place = zonesOf(project).find(it => it.opening === opening?.id)

@@ -10,6 +10,7 @@ import type { Layer, Project, Wall } from '../model'
 import { numbered } from './numbered'
 import { materialOf, withMaterials } from './materials'
 import { withoutPart } from './opening-parts'
+import { withoutOpening } from './openings'
 import { named } from './rename'
 import { standing } from './standing'
 
@@ -59,7 +60,15 @@ export const remove: EditKind<'remove'> = {
         })),
       )
     const without = withoutPart(project, part)
-    if (without) return ok(without)
+    if (without) return ok(named(without, part, ''))
+    if (entryAt(project.openings, part)) {
+      return Object.keys(project.openings).length > 1
+        ? ok(withoutOpening(project, part))
+        : refused({
+            at: part,
+            say: words('a project has at least one opening', 'ein Projekt hat mindestens eine Öffnung'),
+          })
+    }
     const found = layerOf(project, part)
     if (found === undefined) return noPart(part)
     const layers = found.wall.layers.filter(it => it.id !== part)

@@ -215,6 +215,28 @@ describe('text from anywhere', () => {
   })
 })
 
+describe('an opening', () => {
+  const id = Object.keys(first.openings)[0] ?? ''
+  const two = after(first, { kind: 'duplicate', part: id })
+  const [one, copy] = Object.values(two.openings)
+
+  it('is made twice, with joints of its own and the same wall and frame', () => {
+    expect(openProject(saveProject(two))).toMatchObject({ ok: true, value: { project: two, notes: [] } })
+    expect(copy).toMatchObject({ wall: one?.wall, frame: one?.frame, position_mm: one?.position_mm })
+    const joints = (it: typeof one) =>
+      Object.values(it?.sides ?? {}).flatMap(zones => zones.map(zone => zone.joint))
+    expect(joints(copy).filter(it => joints(one).includes(it))).toEqual([])
+    expect(new Set(joints(copy)).size).toBe(new Set(joints(one)).size)
+    expect(copy?.survey).toBeUndefined()
+  })
+
+  it('goes again with the joints that only it had; the last one stays', () => {
+    const back = after(two, { kind: 'remove', part: copy?.id ?? '' })
+    expect({ ...back, next: first.next }).toEqual(first)
+    expect(applyEdit(first, { kind: 'remove', part: id }).ok).toBe(false)
+  })
+})
+
 describe('a limit of one’s own', () => {
   const row = practiceOf(first.practice).limits['vapour-order']?.[0]
   if (!row) throw new Error('the practice sets this limit')
