@@ -1,17 +1,23 @@
-import { Konva } from 'konva/lib/_CoreInternals.js'
-import type { Id } from '../../../core/geometry'
+import { type InkGroup, type Layer, paintOrder } from '../../../core/drawing'
+import type { Id, Point } from '../../../core/geometry'
+import { type Box, grown, shifted, touches } from './box'
 import type { Colours } from './colours'
 import { type Painted, painted } from './paint'
-import type { Placed } from './reuse'
+import type { ViewInk } from './reuse'
 
 /** Where a drawing in paper millimetres lies on the stage. */
 export type Lying = { readonly x_px: number; readonly y_px: number; readonly paper_px_mm: number }
 
-/** The painted section: one shape for each part on each layer, changed in place. The stage is as large as the board. */
+/** What is shown: the ink, in which colours, where. */
+export type Shown = { readonly ink: ViewInk; readonly colours: Colours; readonly lying: Lying }
+
+/**
+ * The painted section on a canvas as large as the board. Only what has changed is painted again: a drag paints the box
+ * that looks different, a pan slides what is there and paints the strips that come in.
+ */
 export type Stage = {
   readonly resize: (width_px: number, height_px: number) => void
-  readonly show: (groups: readonly Placed[], colours: Colours) => void
-  readonly lie: (at: Lying) => void
+  readonly show: (shown: Shown) => void
   /** the part under a place of the board */
   readonly partAt: (x_px: number, y_px: number) => Id | undefined
   /** takes up the pixel ratio of the screen that the window is on now */
@@ -25,106 +31,192 @@ const highestRatio = 3
 /** How near a line must be to be taken, in paper mm each side. */
 const lineReach_mm = 1.2
 
-export const newStage = (container: HTMLDivElement): Stage => {
-  const stage = new Konva.Stage({ container, width: 1, height: 1 })
-  const layer = new Konva.Layer()
-  const paper = new Konva.Group()
-  layer.add(paper)
-  stage.add(layer)
-  const shapes = new Map<
-    string,
-    { shape: InstanceType<typeof Konva.Shape>; group: Placed['group']; colours: Colours; ink: Painted }
-  >()
+export const newStage = (container: HTMLElement): Stage => {
+  const canvas = document.createElement('canvas')
+  container.append(canvas)
+  const context = canvas.getContext('2d')
+  if (!context) throw new Error('this browser paints no canvas')
+  let size: readonly [width_px: number, height_px: number] = [1, 1]
+  let ratio = 1
+  let shown: Shown | undefined
+  /** what is on the canvas; nothing where all of it has to be painted */
+  let onCanvas: Shown | undefined
+  let ready = new WeakMap<InkGroup, Painted>()
 
-  const make = (name: string, group: Placed['group'], colours: Colours) => {
-    const entry = {
-      group,
-      colours,
-      ink: painted(group, colours),
-      shape: new Konva.Shape({ name, perfectDrawEnabled: false }),
+  const readyOf = (group: InkGroup, colours: Colours): Painted => {
+    const found = ready.get(group) ?? painted(group, colours)
+    ready.set(group, found)
+    return found
+  }
+
+  /** Makes the canvas as large as its place; what was on it is gone. */
+  const fit = (): void => {
+    ratio = Math.min(highestRatio, window.devicePixelRatio)
+    const [width, height] = size.map(it => Math.round(it * ratio))
+    Object.assign(canvas, { width, height })
+    Object.assign(canvas.style, { width: `${size[0]}px`, height: `${size[1]}px` })
+    onCanvas = undefined
+    update()
+  }
+
+  const place = ({ x_px, y_px, paper_px_mm }: Lying, [dx, dy]: Point): void => {
+    const scale = ratio * paper_px_mm
+    context.setTransform(scale, 0, 0, -scale, x_px * ratio + dx * scale, y_px * ratio - dy * scale)
+  }
+
+  /** Paints all that lies in a box of the canvas, in its own pixels. */
+  const paint = ({ ink, colours, lying }: Shown, [[x0, y0], [x1, y1]]: Box): void => {
+    const seen = onPaper(lying, ratio, [
+      [x0, y0],
+      [x1, y1],
+    ])
+    context.save()
+    context.setTransform(1, 0, 0, 1, 0, 0)
+    context.beginPath()
+    context.rect(x0, y0, x1 - x0, y1 - y0)
+    context.clip()
+    context.clearRect(x0, y0, x1 - x0, y1 - y0)
+    for (const { group, shift } of inOrder(ink, seen)) {
+      place(lying, shift)
+      readyOf(group, colours).draw(context)
     }
-    entry.shape.sceneFunc(context => entry.ink.draw(context._context))
-    entry.shape.hitFunc((context, shape) => {
-      const { hit } = entry.ink
-      if (hit === undefined) return
-      context._context.fillStyle = shape.colorKey
-      context._context.strokeStyle = shape.colorKey
-      if (hit.isLine) {
-        context._context.lineWidth = 2 * lineReach_mm
-        context._context.stroke(hit.path)
-      } else context._context.fill(hit.path, 'evenodd')
-    })
-    entry.shape.getSelfRect = () => ({ x: 0, y: 0, width: stage.width(), height: stage.height() })
-    entry.shape.setAttr('part', group.part)
-    entry.shape.listening(entry.ink.hit !== undefined)
-    return entry
+    context.restore()
   }
 
-  /** What can be hit is drawn when somebody asks: a drag asks for nothing, and saves half of the painting. */
-  let isHitDrawn = false
-  const repaint = (): void => {
-    isHitDrawn = false
-    layer.listening(false)
-    layer.batchDraw()
+  const whole = (): Box => [
+    [0, 0],
+    [canvas.width, canvas.height],
+  ]
+
+  /** Paints what differs between what is to be shown and what is on the canvas. */
+  const update = (): void => {
+    if (shown === undefined) return
+    if (onCanvas?.colours !== shown.colours) {
+      ready = new WeakMap()
+      onCanvas = undefined
+    }
+    const { boxes, lying } = (onCanvas && differing(onCanvas, shown)) ?? {
+      boxes: [whole()],
+      lying: shown.lying,
+    }
+    onCanvas = { ...shown, lying }
+    for (const box of boxes) paint(onCanvas, box)
   }
 
-  let ratio = 0
-  const followScreen = (): void => {
-    const now = Math.min(highestRatio, window.devicePixelRatio)
-    if (now === ratio) return
-    ratio = now
-    layer.getCanvas().setPixelRatio(now)
-    repaint()
+  /** The boxes that have to be painted, and where the paper then lies; what only slides is slid. Nothing where all is to be painted. */
+  const differing = (
+    was: Shown,
+    now: Shown,
+  ): { readonly boxes: readonly Box[]; readonly lying: Lying } | undefined => {
+    const slid = slideOf(was.lying, now.lying, ratio)
+    const isSameInk = was.ink === now.ink
+    if (slid === undefined || (!isSameInk && was.ink.parts !== now.ink.since?.parts)) return undefined
+    const [dx, dy] = slid
+    const [width, height] = whole()[1]
+    if (Math.abs(dx) >= width || Math.abs(dy) >= height) return undefined
+    const { x_px, y_px, paper_px_mm } = was.lying
+    const lying = { x_px: x_px + dx / ratio, y_px: y_px + dy / ratio, paper_px_mm }
+    if (dx !== 0 || dy !== 0) {
+      context.setTransform(1, 0, 0, 1, 0, 0)
+      context.globalCompositeOperation = 'copy'
+      context.drawImage(canvas, dx, dy)
+      context.globalCompositeOperation = 'source-over'
+    }
+    const changed = isSameInk ? undefined : now.ink.since?.changed
+    const boxes: Box[] = [
+      [[dx > 0 ? 0 : width + dx, 0], [dx > 0 ? dx : width, height]],
+      [[0, dy > 0 ? 0 : height + dy], [width, dy > 0 ? dy : height]],
+      ...(changed ? [onScreen(lying, ratio, changed)] : []),
+    ] // prettier-ignore
+    return { boxes: boxes.flatMap(box => some(within(box, whole()))), lying }
+  }
+
+  /** The groups that lie in a box of the paper, from the bottom of the paper to the top. */
+  const inOrder = (ink: ViewInk, seen: Box): readonly { group: InkGroup; shift: Point }[] => {
+    const byLayer = new Map<Layer, { group: InkGroup; shift: Point }[]>()
+    for (const { bounds, shift, inkIn } of ink.parts.values()) {
+      const own = shifted(seen, [-shift[0], -shift[1]])
+      if (bounds && !touches(bounds, own)) continue
+      for (const group of inkIn(own)) {
+        const there = byLayer.get(group.layer)
+        if (there) there.push({ group, shift })
+        else byLayer.set(group.layer, [{ group, shift }])
+      }
+    }
+    return paintOrder.flatMap(layer => byLayer.get(layer) ?? [])
+  }
+
+  const isHit = ({ hit }: Painted, x: number, y: number): boolean => {
+    if (hit === undefined) return false
+    if (!hit.isLine) return context.isPointInPath(hit.path, x, y, 'evenodd')
+    context.lineWidth = 2 * lineReach_mm
+    context.setLineDash([])
+    return context.isPointInStroke(hit.path, x, y)
   }
 
   return {
     resize: (width_px, height_px) => {
-      stage.size({ width: width_px, height: height_px })
-      repaint()
+      if (size[0] === width_px && size[1] === height_px) return
+      size = [width_px, height_px]
+      fit()
     },
-    show: (groups, colours) => {
-      followScreen()
-      const names = groups.map(({ group }) => `${group.layer} ${group.part ?? ''}`)
-      const gone = [...shapes.keys()].filter(it => !names.includes(it))
-      for (const name of gone) {
-        shapes.get(name)?.shape.destroy()
-        shapes.delete(name)
-      }
-      groups.forEach(({ group, shift }, at) => {
-        const name = names[at] ?? ''
-        const found = shapes.get(name)
-        if (found === undefined) {
-          const made = make(name, group, colours)
-          shapes.set(name, made)
-          paper.add(made.shape)
-        } else if (found.group !== group || found.colours !== colours) {
-          found.group = group
-          found.colours = colours
-          found.ink = painted(group, colours)
-          found.shape.listening(found.ink.hit !== undefined)
-        }
-        const shape = shapes.get(name)?.shape
-        shape?.position({ x: shift[0], y: shift[1] })
-        if (shape && shape.zIndex() !== at) shape.zIndex(at)
+    show: next => {
+      shown = next
+      update()
+    },
+    partAt: (x_px, y_px) => {
+      if (shown === undefined) return undefined
+      const { ink, colours, lying } = shown
+      const [x, y] = [x_px * ratio, y_px * ratio]
+      const around = grown(onPaper(lying, ratio, [[x, y], [x, y]]), lineReach_mm) // prettier-ignore
+      const found = inOrder(ink, around).findLast(({ group, shift }) => {
+        place(lying, shift)
+        return isHit(readyOf(group, colours), x, y)
       })
-      repaint()
+      return found?.group.part
     },
-    lie: ({ x_px, y_px, paper_px_mm }) => {
-      paper.setAttrs({ x: x_px, y: y_px, scaleX: paper_px_mm, scaleY: -paper_px_mm })
-      repaint()
+    followScreen: () => {
+      if (ratio !== Math.min(highestRatio, window.devicePixelRatio)) fit()
     },
-    partAt: (x, y) => {
-      followScreen()
-      if (!isHitDrawn) {
-        layer.listening(true)
-        layer.drawHit()
-        isHitDrawn = true
-      }
-      const part: unknown = stage.getIntersection({ x, y })?.getAttr('part')
-      return typeof part === 'string' ? part : undefined
+    paintNow: () => {
+      onCanvas = undefined
+      update()
     },
-    followScreen,
-    paintNow: () => layer.draw(),
-    end: () => stage.destroy(),
+    end: () => canvas.remove(),
   }
+}
+
+/** How far the paper has slid on the canvas, in its own pixels; nothing where it did not slide by whole ones. */
+const slideOf = (was: Lying, now: Lying, ratio: number): Point | undefined => {
+  if (was.paper_px_mm !== now.paper_px_mm) return undefined
+  const by = [(now.x_px - was.x_px) * ratio, (now.y_px - was.y_px) * ratio] as const
+  const slid: Point = [Math.round(by[0]), Math.round(by[1])]
+  return Math.abs(slid[0] - by[0]) < whole_px && Math.abs(slid[1] - by[1]) < whole_px ? slid : undefined
+}
+
+/** A pixel is not seen to be off by less. */
+const whole_px = 1e-3
+
+/** A box of the canvas as a box of the paper. */
+const onPaper = ({ x_px, y_px, paper_px_mm }: Lying, ratio: number, [[x0, y0], [x1, y1]]: Box): Box => {
+  const place = (x: number, y: number): Point => [
+    (x / ratio - x_px) / paper_px_mm,
+    (y_px - y / ratio) / paper_px_mm,
+  ]
+  return [place(x0, y1), place(x1, y0)]
+}
+
+/** A box of the paper as a box of the canvas, out to whole pixels. */
+const onScreen = ({ x_px, y_px, paper_px_mm }: Lying, ratio: number, [[x0, y0], [x1, y1]]: Box): Box => [
+  [Math.floor((x_px + x0 * paper_px_mm) * ratio), Math.floor((y_px - y1 * paper_px_mm) * ratio)],
+  [Math.ceil((x_px + x1 * paper_px_mm) * ratio), Math.ceil((y_px - y0 * paper_px_mm) * ratio)],
+]
+
+const some = (box: Box | undefined): readonly Box[] => (box ? [box] : [])
+
+/** What two boxes share; nothing where that has no width. */
+const within = (a: Box, b: Box): Box | undefined => {
+  const low: Point = [Math.max(a[0][0], b[0][0]), Math.max(a[0][1], b[0][1])]
+  const high: Point = [Math.min(a[1][0], b[1][0]), Math.min(a[1][1], b[1][1])]
+  return low[0] < high[0] && low[1] < high[1] ? [low, high] : undefined
 }
