@@ -4,21 +4,31 @@ import {
   contentDigest,
   digestOf,
   extension,
-  type Opened,
   openProject,
   type Project,
   type RecentAbout,
   samples,
   saveProject,
-  textOf,
   type WallPlan,
 } from '../../../core/detail'
-import type { Result } from '../../../core/units'
-import { type Words, filled, same, words } from '../../../core/words'
+import { type Words, filled, same } from '../../../core/words'
 import { isUnsaved } from '../../editor'
 import type { Host, KeptCopy, Read } from '../../host'
 import type { Board } from './board.svelte'
+import {
+  andMore,
+  cannotOpen,
+  changedElsewhere,
+  downloaded,
+  exported,
+  notOpened,
+  notSaved,
+  readItAgain,
+  saveElsewhere,
+  savedAndRead,
+} from './file-notes'
 import type { Notes } from './notes.svelte'
+import { projectIn } from './project-in'
 
 /** A question that waits for its answer. */
 export type Question<Answer> = { readonly answer: (to: Answer) => void }
@@ -281,28 +291,3 @@ export const newFile = (board: Board, notes: Notes, host: Host, about: () => Rec
     },
   }
 }
-
-/** The project in the bytes of a file. What reads sheets is fetched when one is opened: most files are projects. */
-const projectIn = async (bytes: Uint8Array): Promise<Result<Opened>> => {
-  const text = textOf(bytes)
-  if (text !== undefined && /^\uFEFF?\s*\{/.test(text)) return openProject(text)
-  const { openFile } = await import('../../../core/intake')
-  return openFile(bytes)
-}
-
-const notSaved = words(
-  'Not saved: {0}. Your work is kept here.',
-  'Nicht gesichert: {0}. Die Arbeit bleibt hier.',
-)
-const saveElsewhere = words('Save elsewhere', 'Anderswo sichern')
-const savedAndRead = words('Saved and read back', 'Gesichert und zurückgelesen')
-const downloaded = words('Handed to the browser as a download', 'Dem Browser als Download übergeben')
-const exported = words('Written: {0}', 'Geschrieben: {0}')
-const andMore = words(' (and {0} more)', ' (und {0} weitere)')
-const notOpened: Words = words('{0} was not opened. {1}: {2}{3}', '{0} wurde nicht geöffnet. {1}: {2}{3}')
-const cannotOpen = words('Not opened: {0}.', 'Nicht geöffnet: {0}.')
-const changedElsewhere = words(
-  '{0} was changed elsewhere meanwhile.',
-  '{0} wurde inzwischen anderswo geändert.',
-)
-const readItAgain = words('Read it again', 'Neu einlesen')
