@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises'
 import { extname } from 'node:path'
-import { type Project, type ZonePlace, lastRevision, saveProject, zonesOf } from '../../core/detail'
+import { type Project, type ZonePlace, zonesOf } from '../../core/detail'
 import {
   type Drawing,
   type SheetOptions,
@@ -12,14 +12,15 @@ import {
   sheetProblems,
   sheetScales,
   solvedPicture,
+  withWetZone,
 } from '../../core/drawing'
-import { type Fonts, type Format, type Sheets, formats } from '../../core/export'
+import { type Fonts, type Format, formats, projectSheets } from '../../core/export'
 import { jointBand } from '../../core/movement'
 import { check } from '../../core/rules'
 import { cutSection } from '../../core/section'
 import { type ZoneStudy, studiedPlaces, studyZone } from '../../core/study'
 import { type Result, ok, refused } from '../../core/units'
-import { physicsDesk } from '../../core/vapour'
+import { physicsDesk, sectionField, solveZone, wetZone } from '../../core/vapour'
 import { type Some, type Words, filled, isSome, words } from '../../core/words'
 import { writeWhole } from './write-file'
 
@@ -39,7 +40,7 @@ export const targetOf = (to: unknown, version?: unknown): Result<Target> => {
 export type SheetAsked = Pick<SheetOptions, 'language' | 'palette' | 'unit' | 'paper'> & {
   readonly scale?: string
   /** the temperature field in the place of tints and hatches */
-  readonly shows?: 'parts' | 'heat'
+  readonly shows?: 'parts' | 'heat' | 'vapour'
 }
 
 /**
@@ -62,7 +63,8 @@ export const writeSheet = async (
     sheet: isSome(more) ? '1 / 1' : `${number} / ${all.length}`,
   }
   const cuts: Some<ReturnType<typeof cutOf>> = [cutOf(project, first), ...more.map(it => cutOf(project, it))]
-  if (shows === 'heat' && isSome(more)) return refused({ at: '--show', say: oneHeat })
+  const isSolved = shows === 'heat' || shows === 'vapour'
+  if (isSolved && isSome(more)) return refused({ at: '--show', say: oneHeat })
   const heat = shows === 'heat' ? solvedPicture(heatQuestion(project, first, cuts[0].section)) : undefined
   if (heat && !heat.ok) return heat
   const single = { ...options, ...(heat && { heat: heat.value }) }
@@ -81,7 +83,18 @@ export const writeSheet = async (
     : detailSheet(project, first, cuts[0].section, how)
   const problems = sheetProblems(project, drawing)
   if (isSome(problems)) return refused(...problems)
-  return writeDrawings(project, [drawing], target)
+  const wet = shows === 'vapour' ? wetZoneAt(project, first) : undefined
+  if (wet && !wet.ok) return wet
+  return writeDrawings(project, [wet ? withWetZone(drawing, wet.value) : drawing], target)
+}
+
+/** Where water gathers in a cut in winter. */
+const wetZoneAt = (project: Project, place: ZonePlace): Result<ReturnType<typeof wetZone>> => {
+  const zone = solveZone(project, place, { purpose: 'surface-humidity' })
+  if (!zone.ok) return zone
+  const { vapourView, conditions, solved } = zone.value
+  const field = sectionField(vapourView, solved.solution, conditions)
+  return field.ok ? ok(wetZone(field.value)) : field
 }
 
 const cutOf = (project: Project, place: ZonePlace) => {
@@ -120,7 +133,7 @@ export const writeDrawings = async (
   drawings: Some<Drawing>,
   { to, format }: Target,
 ): Promise<Result<string>> =>
-  writeWhole(to, await format.write(sheetsOf(project, drawings), await fontsOf(format.fonts)))
+  writeWhole(to, await format.write(projectSheets(project, drawings), await fontsOf(format.fonts)))
 
 /** A scale as it stands on a sheet: paper to model. */
 const scaleName = (scale: number): string => `1:${Math.round(1 / scale)}`
@@ -134,22 +147,6 @@ const oneHeat = words(
   'Wärme wird immer nur für einen Schnitt gezeichnet',
 )
 const noPaper = words('this does not fit on {0} at any scale', 'das passt in keinem Maßstab auf {0}')
-
-const sheetsOf = (project: Project, drawings: Some<Drawing>): Sheets => {
-  const { author, number, name, office } = project.title
-  return {
-    drawings,
-    information: {
-      title: drawings[0].title,
-      author,
-      subject: number,
-      keywords: [name, office].filter(Boolean),
-      // The day of the revision: the day of writing would change the bytes.
-      dated: lastRevision(project)?.date ?? '',
-    },
-    model: saveProject(project),
-  }
-}
 
 const fontsOf = async (names: readonly string[]): Promise<Fonts> =>
   new Map(

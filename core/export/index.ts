@@ -1,4 +1,5 @@
 export { formats } from './all'
 export type { Fonts, Format, Information, Sheets } from './format'
 export { attachedName } from './pdf/model'
+export { projectSheets } from './project-sheets'
 export { svgOf } from './svg/svg'

@@ -1,6 +1,5 @@
-import { known, type Project } from '../../../core/detail'
-import { type Layout, layoutOf } from '../../../core/section'
-import { type Grip, type Measure, measuresOf, placeOf, type View } from '../../editor'
+import type { Project } from '../../../core/detail'
+import { type Grip, type Measure, measuresOf, plannedLayout, type View } from '../../editor'
 import type { Camera, Px } from './camera'
 
 /** A size on the board in pixels: its line, where its extension lines start, and its number. */
@@ -20,19 +19,9 @@ export type Dim = {
 const pitch_px = 26
 const off_px = 26
 
-/** The lengths of a cut at its planned width. */
-const planned = (project: Project, view: View): Layout => {
-  const place = placeOf(project, view)
-  return layoutOf(
-    project,
-    place,
-    known(project, { field: 'joint.planned', part: place.zone.joint })?.value ?? 0,
-  )
-}
-
 /** The live sizes of a grip, laid beside the part where the air is free: those in the depth below it, those across it at the left. */
 export const liveDims = (project: Project, view: View, grip: Grip, camera: Camera): readonly Dim[] => {
-  const at = planned(project, view)
+  const at = plannedLayout(project, view)
   const down = view.side === 'sill' ? -1 : 1
   const left = camera.toPx([0, Math.min(at.depths.outer_mm, at.position_mm)])[0]
   const below = (x_mm: number): number => camera.toPx([x_mm, 0])[1] + down * off_px
@@ -64,7 +53,7 @@ export const liveDims = (project: Project, view: View, grip: Grip, camera: Camer
 
 /** The sizes that stand still: the joint, and what covers the frame, at the outer edge. */
 export const stillDims = (project: Project, view: View, width_mm: number, camera: Camera): readonly Dim[] => {
-  const at = planned(project, view)
+  const at = plannedLayout(project, view)
   const outer = Math.min(at.depths.outer_mm, at.position_mm)
   const foot = camera.toPx([0, outer])[0]
   const x = Math.max(22, foot - off_px)

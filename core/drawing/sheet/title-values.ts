@@ -53,11 +53,15 @@ export const titleValuesOf = (project: Project, of: OfSheet): TitleValues => {
   return { status: standingWords[standingOf(project, values)][language], ...values }
 }
 
+/** Fields that no issued sheet may leave empty, and that are. */
+export const unfilledIn = (values: TitleValues): readonly TitleField[] =>
+  mandatoryFields.filter(it => (values[it] ?? '') === '')
+
 /** How a sheet with these values stands. What is superseded says so even where fields are empty. */
 export const standingOf = (project: Project, values: TitleValues): ReturnType<typeof issueStanding> => {
   const standing = issueStanding(project)
   if (standing === 'superseded') return standing
-  return mandatoryFields.some(it => (values[it] ?? '') === '') ? 'draft' : standing
+  return unfilledIn(values).length > 0 ? 'draft' : standing
 }
 
 /** Said beside the heading of a sheet that no longer holds. */

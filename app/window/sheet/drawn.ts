@@ -1,0 +1,77 @@
+import { zonesOf } from '../../../core/detail'
+import {
+  checkReport,
+  cutsScales,
+  cutsSheet,
+  detailSheet,
+  type Drawing,
+  type LengthUnit,
+  type Palette,
+  sheetScales,
+} from '../../../core/drawing'
+import { type Side, sides } from '../../../core/kinds'
+import { jointBand } from '../../../core/movement'
+import { cutSection } from '../../../core/section'
+import { isSome, type Language, type Some } from '../../../core/words'
+import type { Readings } from '../state/readings.svelte'
+
+/** What can be drawn of an opening: the cut of a side, three cuts together, the check report. */
+export type SheetKind = Side | 'cuts' | 'report'
+export const sheetKinds: Some<SheetKind> = ['head', 'left', 'right', 'sill', 'cuts', 'report']
+
+/** How a sheet is asked for; without a paper or a scale, the smallest sheet and the largest scale that fit. */
+export type SheetChoices = {
+  readonly palette: Palette
+  readonly language: Language
+  readonly unit: LengthUnit
+  readonly paper: 'A4' | 'A3' | undefined
+  readonly scale: number | undefined
+}
+
+/** Drawn pages with the scales that they could have; no page where nothing fits on the paper that is asked for. */
+export type Drawn = { readonly pages: readonly Drawing[]; readonly scales: readonly number[] }
+
+type From = Pick<Readings, 'project' | 'view' | 'report'>
+
+/** Draws a sheet of the opening that is looked at, always at its planned joint and on white. */
+export const drawnSheet = ({ project, view, report }: From, kind: SheetKind, asked: SheetChoices): Drawn => {
+  const { language, palette, unit, paper } = asked
+  if (kind === 'report') return { pages: checkReport(project, report, { language, palette }), scales: [] }
+  const places = zonesOf(project).filter(it => it.opening === view.opening)
+  const cutAt = (side: Side) => {
+    const place = places.find(it => it.side === side)
+    if (place === undefined) return []
+    const { planned_mm } = jointBand(project, place.opening, side, place.zone.id)
+    return [{ place, section: cutSection(project, place, { state: 'planned', width_mm: planned_mm }) }]
+  }
+  const options = { language, palette, unit, report, ...(paper && { paper }) }
+  if (kind === 'cuts') {
+    const cuts = (['head', 'left', 'sill'] as const).flatMap(cutAt)
+    if (!isSome(cuts)) return { pages: [], scales: [] }
+    const scales = paper === 'A4' ? [] : cutsScales(project, cuts, options)
+    const scale = scaleOf(asked, scales)
+    return {
+      pages: scales.length === 0 ? [] : [cutsSheet(project, cuts, { ...options, ...scale, sheet: '1 / 1' })],
+      scales,
+    }
+  }
+  const [cut] = cutAt(kind)
+  if (cut === undefined) return { pages: [], scales: [] }
+  const { place, section } = cut
+  const scales = sheetScales(project, place, section, options)
+  const sheet = `${sides.indexOf(kind) + 1} / ${sides.length}`
+  return {
+    pages:
+      scales.length === 0
+        ? []
+        : [detailSheet(project, place, section, { ...options, ...scaleOf(asked, scales), sheet })],
+    scales,
+  }
+}
+
+const scaleOf = ({ scale }: SheetChoices, scales: readonly number[]): { readonly scale?: number } =>
+  scale !== undefined && scales.includes(scale) ? { scale } : {}
+
+/** The name that a sheet is offered under: letters and digits of its number, and what it shows. */
+export const exportName = (number: string, shows: string, extension: string): string =>
+  `${number.replace(/[^\p{L}\p{N}-]+/gu, '-').replace(/^-+|-+$/g, '') || 'detail'}-${shows}.${extension}`

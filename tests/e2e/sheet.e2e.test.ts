@@ -1,0 +1,99 @@
+import { mkdtempSync, readFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import type { Page } from 'playwright-core'
+import { describe, expect, it } from 'vitest'
+import { openFile } from '../../core/intake'
+import { judged } from '../given/a-reader-of-pdf'
+import { pictureOf } from '../given/a-reader-of-png'
+import { withWindow } from './window'
+
+const open = withWindow()
+
+const bare = 'delete window.showOpenFilePicker; delete window.showSaveFilePicker'
+
+const sheetIn = async (page: Page): Promise<void> => {
+  await page.locator('#view-sheet').click()
+  await page.getByTestId('sheet').locator('svg').first().waitFor()
+}
+
+const choose = (page: Page, of: string, value: string): Promise<void> =>
+  page.getByRole('radiogroup', { name: of, exact: true }).getByText(value, { exact: true }).click()
+
+/** What the button of the sheet saves. */
+const saved = async (page: Page): Promise<Uint8Array> => {
+  const loading = page.waitForEvent('download')
+  await page.locator('.act .btn').click()
+  const path = join(mkdtempSync(join(tmpdir(), 'sheet-')), 'out')
+  await (await loading).saveAs(path)
+  return new Uint8Array(readFileSync(path))
+}
+
+describe('the view of sheets', () => {
+  it('draws three cuts and the report, in a language of its own, on white in a dark window', async () => {
+    const { page, faults, refusals } = await open({ theme: 'dark' })
+    await sheetIn(page)
+    const sheet = page.getByTestId('sheet')
+    await page.locator('#sheet-cuts').click()
+    await sheet.getByText('Left jamb', { exact: false }).first().waitFor()
+    await choose(page, 'Words', 'Deutsch')
+    await sheet.getByText('Leibung links', { exact: false }).first().waitFor()
+    expect(await page.locator('#view-sheet').innerText()).toBe('Sheet')
+    await choose(page, 'Lengths', 'inch')
+    await sheet.getByText('Maße in Zoll', { exact: false }).first().waitFor()
+    const white = `getComputedStyle(document.querySelector('.paper')).backgroundColor`
+    expect(await page.evaluate(white)).toBe('rgb(255, 255, 255)')
+    await page.locator('#sheet-report').click()
+    await sheet.getByText('Prüfbericht', { exact: true }).first().waitFor()
+    expect(await sheet.locator('svg').count()).toBeGreaterThan(2)
+    expect(faults).toEqual([])
+    expect(await refusals()).toEqual([])
+  })
+
+  it('says what is empty before it goes out, and no longer once it is filled in', async () => {
+    const { page } = await open()
+    await sheetIn(page)
+    const before = page.getByTestId('before')
+    await before.getByText('Approved by').waitFor()
+    await page.getByText('Title block', { exact: true }).click()
+    await page.getByLabel('Approved by').fill('Checker')
+    await page.getByLabel('Approved by').blur()
+    await before.getByText('Approved by').waitFor({ state: 'detached' })
+    await page.getByLabel('Index').fill('A')
+    await page.getByLabel('Date').fill('2026-03-14')
+    await page.getByLabel('Change').fill('First issue')
+    await page.getByRole('combobox', { name: 'State' }).selectOption('issued')
+    await page.getByRole('button', { name: 'Set the state' }).click()
+    await before.getByText('A, 2026-03-14').waitFor()
+    await page.getByTestId('sheet').getByText('First issue').first().waitFor()
+  })
+
+  it('saves all sheets as one PDF that opens again, and a picture of 300 dots to the inch', async () => {
+    const { page, faults } = await open({ before: bare })
+    await sheetIn(page)
+    await choose(page, 'Sheets', 'All 6')
+    const pdf = await saved(page)
+    expect(judged(pdf, 'qpdf', '--check', 'FILE').code).toBe(0)
+    expect(Number(/Pages: +(\d+)/.exec(judged(pdf, 'pdfinfo', 'FILE').said)?.[1])).toBeGreaterThan(6)
+    expect(openFile(pdf).ok).toBe(true)
+    await choose(page, 'Format', 'PNG')
+    const png = await saved(page)
+    expect(Buffer.from(png).includes('pHYs')).toBe(true)
+    const { width, height } = pictureOf(png)
+    expect([width / 300, height / 300].map(it => Math.round(it * 25.4))).toEqual([420, 297])
+    expect(faults).toEqual([])
+  })
+
+  it('stops writing where it is told to, and writes nothing', async () => {
+    const { page } = await open({ before: bare })
+    await sheetIn(page)
+    await choose(page, 'Sheets', 'All 6')
+    let loaded = false
+    page.on('download', () => (loaded = true))
+    await page.locator('.act .btn').click()
+    await page.locator('.busy .btn').click()
+    await page.locator('.busy').waitFor({ state: 'detached' })
+    expect(await page.locator('.act .btn').isEnabled()).toBe(true)
+    expect(loaded).toBe(false)
+  })
+})
