@@ -1,6 +1,7 @@
 export { film_m, permeability_kg_msPa, seconds } from './diffusion'
 export type { Domain } from './field/domain'
 export type { Interface, VapourCase } from './field/vapour-case'
+export { wetZone } from './field/wet-zone'
 export { vapourField } from './field/vapour-field'
 export type { VapourField } from './field/vapour-field'
 export { monthlyBalance } from './path/monthly'

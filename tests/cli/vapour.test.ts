@@ -1,4 +1,4 @@
-import { writeFileSync } from 'node:fs'
+import { readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { aFolder, sampleText, typed } from './given'
@@ -63,6 +63,14 @@ describe('heat FILE, studied', () => {
   it('refuses positions that are none, or that no frame can have', async () => {
     expect((await typed('heat', path, '--positions', 'outside')).code).toBe(2)
     expect((await typed('heat', path, '--positions', '9000')).code).toBe(2)
+  })
+})
+
+describe('draw --show vapour', () => {
+  it('says on the sheet what is drawn round', async () => {
+    const to = join(folder, 'wet.svg')
+    expect((await typed('draw', file('facing-leaf'), '--show', 'vapour', '--to', to)).code).toBe(0)
+    expect(readFileSync(to, 'utf8')).toContain('Drawn round: where water gathers in winter, an estimate')
   })
 })
 

@@ -43,8 +43,8 @@ export const draw: Command = {
     },
     {
       flags: '--show <what>',
-      says: 'heat: the temperature field of one cut over its outlines, with its scale and its inner surface',
-      choices: ['heat'],
+      says: 'heat: the temperature field of one cut over its outlines; vapour: the zone where water gathers in winter, drawn round',
+      choices: ['heat', 'vapour'],
     },
     languageOption,
   ],
@@ -70,7 +70,7 @@ export const draw: Command = {
       unit: chosen['lengths'] === 'inch' ? 'inch' : 'mm',
       ...(chosen['paper'] === 'A4' || chosen['paper'] === 'A3' ? { paper: chosen['paper'] } : {}),
       ...(typeof chosen['scale'] === 'string' && { scale: chosen['scale'] }),
-      shows: chosen['show'] === 'heat' ? 'heat' : 'parts',
+      shows: chosen['show'] === 'heat' || chosen['show'] === 'vapour' ? chosen['show'] : 'parts',
     })
     if (!written.ok) return refuse('', written.problems)
     io.out(`${written.value}\n`)

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { applyEdits, type Project, samples, zonesOf } from '../../../core/detail'
+import { areaOf } from '../../../core/geometry'
 import { planes } from '../../../core/kinds'
 import { kindOf } from '../../../core/seals'
 import { specified } from '../../../core/units'
@@ -10,6 +11,7 @@ import {
   physicsDesk,
   sectionField,
   sectionVapour,
+  wetZone,
   solveZone,
   zoneCase,
   zonePhysics,
@@ -86,6 +88,22 @@ describe('the field of a cut', () => {
       expect(whole_kg_ms).toBeGreaterThan(0)
       expect(Math.abs(kept_kg_ms - whole_kg_ms)).toBeLessThan(1e-9 * enters_kg_ms)
     }
+  })
+
+  it('draws its wet zone round what lies nearest to each wet node', () => {
+    const { vapourView, conditions, solved: heat } = solved('facing-leaf')
+    const field = sectionField(vapourView, heat.solution, conditions)
+    if (!field.ok) throw new Error(JSON.stringify(field.problems))
+    const { domain, isWet, x_mm, y_mm } = field.value
+    const rings = wetZone(field.value)
+    let nearest_mm2 = 0
+    for (let t = 0; t < domain.triangles; t++) {
+      const corners = [0, 1, 2].map(i => domain.corner[3 * t + i] ?? 0)
+      const area_mm2 = areaOf(corners.map(n => [x_mm[n] ?? 0, y_mm[n] ?? 0] as const))
+      nearest_mm2 += (area_mm2 * corners.filter(n => isWet[n]).length) / 3
+    }
+    expect(rings.length).toBeGreaterThan(0)
+    expect(rings.reduce((sum, ring) => sum + areaOf(ring), 0)).toBeCloseTo(nearest_mm2, 6)
   })
 
   it('lets less in through a tighter membrane inside: it is an interface', () => {
