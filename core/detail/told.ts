@@ -110,10 +110,6 @@ export const toldAmounts = [
     unit: 'mm', min: 100, max: 20_000, because: asDesigned,
   },
   {
-    key: 'beadCovers_mm', id: 'opening.bead-covers', name: words('Edge that the stop bead is made for', 'Kantenlänge, für die das Profil taugt'),
-    unit: 'mm', min: 100, max: 20_000, because: asDeclared,
-  },
-  {
     key: 'sound_dB', id: 'opening.sound-asked', name: words('Sound value asked of the joint', 'Verlangtes Schalldämmmaß der Fuge'),
     unit: 'dB', min: 10, max: 80, because: words('by the job', 'vom Auftrag'),
   },

@@ -1,4 +1,4 @@
-import { breaksOnly, holds } from './hold'
+import { breaksOnly, holds, spoiled } from './hold'
 
 // White PVC-U 70 × 70, 1800 × 1200, 20 mm deep in a facing leaf of 102.5 mm, in Britain. Jambs 4–9, head 5–7, sill 5–6.
 // Jamb: (2 × 1.44) ÷ 0.25 + 1.44 = 12.96; head: (2 × 1.92) ÷ 0.25 + 1.92 = 17.28. Axis min(20 + 30, 102.5 − 50) = 50.
@@ -25,6 +25,15 @@ holds('facing-leaf', [
   ['sill-fall', 'whole', 'met', 5],
   ['second-plane', 'whole', 'refer'],
   ['guarding', 'whole', 'refer', 800],
+  ['checked-rebate', 'whole', 'not-met', 20, 25],
+  ['planes-filled', 'all sides', 'advice'],
+  ['sealant-class', 'whole', 'not-applicable'],
+  ['surveyed-joint', 'jambs', 'not-applicable'],
+  // w 1.466 kPa, edge 0.880 kN/m over 0.400 and 0.467 m
+  ['fixing-load', 'head', 'unknown', 1466, 880, 616],
+  ['fixing-bending', 'jambs', 'met', 528, 590, 1180],
+  ['fixing-bending', 'head', 'met', 616, 652, 1305],
 ])
 // The bead lies on foam: the model sees its third face, where nobody has looked behind it.
-breaksOnly('facing-leaf', ['perimeter-gap', 'backing-rod', 'bonded-faces'])
+spoiled('facing-leaf', ['told', 'wind_Pa'], 1.2, ['fixing-bending', 'left'])
+breaksOnly('facing-leaf', ['perimeter-gap', 'backing-rod', 'bonded-faces', 'checked-rebate'])

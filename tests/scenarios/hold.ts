@@ -47,6 +47,35 @@ export const breaksOnly = (file: string, rules: readonly string[]): void =>
     expect([...new Set(broken.map(it => it.rule))].toSorted()).toEqual([...rules].toSorted())
   })
 
+/**
+ * One value of the opening, multiplied, changes what is found: a finding that nothing can move holds nothing. The value
+ * is found by its way through the opening.
+ */
+export const spoiled = (
+  file: string,
+  way: readonly string[],
+  by: number,
+  [rule, side]: readonly [rule: string, side: Side | undefined],
+): void =>
+  test(`${way.join('.')} × ${by} is seen by ${rule}`, () => {
+    const project = sampleOf(file)
+    const verdicts = (it: Project) =>
+      check(it)
+        .findings.filter(one => one.rule === rule && isAt(one, side))
+        .map(one => one.verdict)
+    const openings = Object.fromEntries(
+      // What has one value changed is an opening as before.
+      Object.values(project.openings).map(it => [it.id, multiplied(it, way, by) as typeof it]),
+    )
+    expect(verdicts({ ...project, openings })).not.toEqual(verdicts(project))
+  })
+
+const multiplied = (it: unknown, [key, ...way]: readonly string[], by: number): unknown => {
+  if (typeof it !== 'object' || it === null) throw new Error('there is no such value')
+  if (key === undefined) return 'value' in it ? { ...it, value: Number(it.value) * by } : it
+  return { ...it, [key]: multiplied(Reflect.get(it, key), way, by) }
+}
+
 export const sampleOf = (file: string): Project => {
   const found = samples.find(it => it.file === file)
   if (!found) throw new Error(`there is no sample ${file}`)

@@ -1,4 +1,4 @@
-import { breaksOnly, holds } from './hold'
+import { breaksOnly, holds, spoiled } from './hold'
 
 // Timber 68 × 70, 1200 × 2100, 123 mm behind a brick nib that laps by 55, in Germany; the stone sill is protected.
 // Joint 12–13: cover 42–43, 27–28 mm of the face left. Jamb: (2100 − 2 × 200) ÷ 2 = 850. Axis 123 + 34 from outside.
@@ -22,7 +22,25 @@ holds('protected-sill', [
   ['sill-fall', 'whole', 'refer', 4, 5],
   ['sill-overhang', 'whole', 'met', 40],
   ['second-plane', 'whole', 'advice'],
+  ['tape-range', 'jambs and head', 'not-met', 13, 10],
+  ['flank-angle', 'whole', 'not-met', 4.5, 3],
+  ['flank-face', 'whole', 'not-met'],
+  ['sealant-class', 'jambs and head', 'unknown'],
+  ['planes-meet', 'whole', 'unknown'],
+  // w 0.858 kPa, edge 0.515 kN/m over 0.85 m
+  ['fixing-load', 'jambs', 'unknown', 858, 515, 656],
+  ['fixing-bending', 'jambs', 'advice', 656, 500, 1001],
+  ['timber-moisture', 'whole', 'advice', 19, 15],
+  ['screening', 'whole', 'refer'],
+  ['ventilation', 'whole', 'unknown'],
 ])
-// The tape stands in the rebate gap, 4 to 13 mm and not met there; the model holds one joint a side. Nothing is known
-// of the seals at the sill, which the model takes for none.
-breaksOnly('protected-sill', ['planes-filled', 'tape-range', 'fixing-spacing', 'fixing-count'])
+// Nothing is known of the seals at the sill, which the model takes for none.
+spoiled('protected-sill', ['told', 'flank_deg'], 0.5, ['flank-angle', undefined])
+breaksOnly('protected-sill', [
+  'planes-filled',
+  'tape-range',
+  'flank-angle',
+  'flank-face',
+  'fixing-spacing',
+  'fixing-count',
+])

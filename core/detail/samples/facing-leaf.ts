@@ -50,6 +50,8 @@ export const facingLeaf: Project = built({
       axis_mm: specified(30),
       corner_mm: specified(130),
       counts: counts(3, 4, 4),
+      core_mm: specified(5.5),
+      steel_N_mm2: specified(600),
     },
   ],
   sill: {
@@ -66,4 +68,5 @@ export const facingLeaf: Project = built({
     fall_mm: specified(3000),
     baseKnown: specified('yes'),
   },
+  told: { wind_Pa: specified(1100), innerProof: specified('none'), drivingRain: specified('very-severe') },
 }) // prettier-ignore

@@ -78,6 +78,8 @@ export const flushInSandLime: Project = built({
       axis_mm: specified(40),
       corner_mm: specified(140),
       counts: counts(3, 4, 4),
+      core_mm: specified(5.5),
+      steel_N_mm2: specified(600),
       drilling: specified('hammer'),
     },
   ],
@@ -99,5 +101,14 @@ export const flushInSandLime: Project = built({
     sillHeight_mm: specified(900),
     fall_mm: specified(8500),
     baseKnown: specified('yes'),
+  },
+  // how the line of the base profile goes on nobody has told
+  told: {
+    wind_Pa: specified(800),
+    flank_deg: measured(1),
+    overlength_pct: specified(1),
+    open_months: specified(2.3),
+    corners: specified('closed'),
+    tapeCorners: specified('butted'),
   },
 })

@@ -9,6 +9,7 @@ const seals = [
   {
     kind: 'impregnated-tape',
     plane: 'outer',
+    gap: 'rebate',
     least_mm: specified(5),
     most_mm: specified(10),
     width_mm: specified(15),
@@ -26,6 +27,7 @@ const seals = [
   },
 ] as const
 const joint = (name: string) => ({ name, planned_mm: specified(12), tolerance_mm: assumed(1) })
+const raked = { narrowest: measured(4), widest: measured(13) }
 const uneven = { narrowest: measured(12), widest: measured(13) }
 
 /** A timber window behind the nib of an old brick wall whose strength nobody knows; its stone sill is protected. */
@@ -49,7 +51,10 @@ export const protectedSill: Project = built({
   joint: joint('Joint behind the nib'),
   seals,
   others: { sill: { joint: joint('Joint on the stone, seals not known'), seals: [] } },
-  survey: { joints_mm: { left: uneven, right: uneven, head: uneven } },
+  survey: {
+    joints_mm: { left: uneven, right: uneven, head: uneven },
+    rebates_mm: { left: raked, right: raked, head: raked },
+  },
   fixings: [
     {
       kind: 'frame-screw',
@@ -58,6 +63,8 @@ export const protectedSill: Project = built({
       axis_mm: specified(34),
       corner_mm: specified(130),
       counts: counts(3),
+      core_mm: specified(5.5),
+      steel_N_mm2: specified(600),
       drilling: specified('hammer'),
     },
   ],
@@ -71,4 +78,11 @@ export const protectedSill: Project = built({
   },
   sillStays: true,
   asked: { exposure: specified('exposed'), baseKnown: specified('no') },
+  told: {
+    wind_Pa: specified(650),
+    flank_deg: measured(4.5),
+    frameMoisture_pct: measured(19),
+    flankFace: measured('raked'),
+    screening: specified('not'),
+  },
 })

@@ -16,6 +16,7 @@ const sealsWith = (least_mm: number, most_mm: number, width_mm: number) =>
       sd_m: specified(0.4),
       class: specified('BG1'),
     },
+    { kind: 'render-stop-bead', plane: 'outer' },
     { kind: 'foam', plane: 'middle' },
     {
       kind: 'membrane',
@@ -62,6 +63,15 @@ export const unheldHead: Project = built({
       head: { narrowest: measured(19), widest: measured(21) },
     },
   },
+  // nobody has told how its ends meet the masonry
+  box: {
+    height_mm: specified(240),
+    depth_mm: specified(200),
+    forward_mm: specified(45),
+    material: 'pvc-u',
+    shell_mm: specified(8),
+    coupling: specified('foam'),
+  },
   fixings: [
     {
       kind: 'frame-screw',
@@ -70,6 +80,8 @@ export const unheldHead: Project = built({
       axis_mm: specified(38),
       corner_mm: specified(140),
       counts: counts(3, 0, 4),
+      core_mm: specified(5.5),
+      steel_N_mm2: specified(600),
       drilling: specified('rotary'),
     },
   ],
@@ -84,4 +96,5 @@ export const unheldHead: Project = built({
     secondPlane: specified('tray'),
   },
   asked: { exposure: specified('exposed') },
+  told: { wind_Pa: specified(650), inertia_cm4: specified(4), modulus_N_mm2: specified(210_000) },
 })

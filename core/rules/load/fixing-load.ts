@@ -1,11 +1,19 @@
-import { profileOf, placedAt, sideFixings } from '../../detail'
-import { combined, factors } from '../../load'
-import type { Term } from '../../movement'
+import { placedAt } from '../../detail'
 import { exactly } from '../../units'
 import { words } from '../../words'
 import type { Place } from '../place'
 import { placed, type Reading } from '../reading'
-import { guardOn, type SideLoad, sideLoad, sideLoadSum } from '../readings/loads'
+import {
+  designForce_N,
+  designSum,
+  type Duty,
+  engineer,
+  guardCaution,
+  isHeld,
+  sideDuty,
+  type SideLoad,
+  sideLoad,
+} from '../readings/loads'
 import { anchorBase, type Base, weakBase } from '../readings/wall'
 import { act } from '../remedies/state'
 import { rule } from '../rule'
@@ -25,20 +33,6 @@ const resistance: Reading<number> = placed({
 
 const ofSide = (at: Place) => placedAt(at.opening, at.side)
 
-/** What of the duty of the element counts: a guard on the jamb, a frame before the wall. */
-type Duty = { readonly guard_N: number; readonly isForward: boolean; readonly isGuard: boolean }
-const duty: Reading<Duty> = placed({
-  id: 'opening.duty',
-  name: words('Guard, and place before the wall', 'Absturzsicherung und Lage vor der Wand'),
-  compute: at => ({
-    guard_N:
-      factors.guard *
-      guardOn(at, sideFixings(at.opening, at.side, profileOf(at.frame).face_mm)?.axes_mm ?? []),
-    isForward: at.opening.position_mm.value < 0,
-    isGuard: at.opening.asked?.guarding?.value === 'yes',
-  }),
-})
-
 /** The most loaded fixing of a side bears its wind, and a guard with it. */
 export const fixingLoad = rule({
   id: 'fixing-load',
@@ -52,18 +46,18 @@ export const fixingLoad = rule({
     'Spacing tables know usual windows in usual walls. A tall window in a weak wall pulls its screws out.',
     'Abstandstabellen kennen übliche Fenster in üblichen Wänden. Ein hohes Fenster in schwacher Wand zieht seine Schrauben heraus.',
   ),
-  reads: { load: sideLoad, resistance_N: resistance, base: anchorBase, duty },
+  reads: { load: sideLoad, resistance_N: resistance, base: anchorBase, duty: sideDuty },
   limit: 'fixing-load',
   band: [],
-  applies: () => true,
+  applies: isHeld,
   ask: () => [{ given: {} }],
   compare: ({ load, resistance_N, duty: { guard_N } }, { wind, isInFull }) => ({
     kind: 'amount',
     actual: exactly(designForce_N(wind * load.force.force_N, guard_N, isInFull)),
     required: { unit: 'N', max: resistance_N },
   }),
-  sum: ({ load, duty: { guard_N } }, { wind, isInFull }) => sumOf(load, wind, guard_N, isInFull),
-  soFar: ({ load, duty: of }, { wind, isInFull }) => (load && of ? sumOf(load, wind, of.guard_N, isInFull) : []),
+  sum: ({ load, duty: { guard_N } }, { wind, isInFull }) => designSum(load, { wind, guard_N, isInFull }),
+  soFar: ({ load, duty: of }, { wind, isInFull }) => (load && of ? designSum(load, { wind, guard_N: of.guard_N, isInFull }) : []),
   *remedies(_known, _then, at) {
     yield act(
       words('Set more fixings, or brackets of a higher resistance', 'Mehr Befestigungen setzen oder Konsolen mit höherem Widerstand'),
@@ -111,31 +105,20 @@ export const fixingLoad = rule({
   ],
 }) // prettier-ignore
 
-/** What governs of wind and guard: by EN 1990 the worse of both leads, or both in full where the practice asks so. */
-const designForce_N = (wind_N: number, guard_N: number, isInFull: boolean): number => {
-  const { guardLeads, windLeads, inFull } = combined(wind_N, guard_N)
-  return isInFull ? inFull : Math.max(guardLeads, windLeads)
-}
-
-const sumOf = (load: SideLoad, wind: number, guard_N: number, isInFull: boolean): readonly Term[] => {
-  const sum = sideLoadSum(load, wind)
-  if (guard_N === 0) return sum
-  const { guardLeads, windLeads, inFull } = combined(wind * load.force.force_N, guard_N)
-  return [
-    ...sum,
-    { sign: '', value: guard_N, unit: 'N', says: words('guard on the nearer fixing, design value', 'Holm auf der näheren Befestigung, Bemessungswert') },
-    { sign: '', value: guardLeads, unit: 'N', says: words('guard leads, wind with it', 'Holm führt, Wind dazu') },
-    { sign: '', value: windLeads, unit: 'N', says: words('wind leads, guard with it', 'Wind führt, Holm dazu') },
-    { sign: '', value: inFull, unit: 'N', says: isInFull ? words('both in full, which is asked here', 'beide voll, was hier verlangt ist') : words('both in full', 'beide voll') },
-  ]
-} // prettier-ignore
-
 const cautionFor = (base: Base, { isForward, isGuard }: Duty): Caution | undefined => {
-  if (isGuard) return { to: engineer, handOver: [words('proof of the fixing for guarding', 'Nachweis der Befestigung für die Absturzsicherung')] }
-  if (isForward) return { to: engineer, handOver: [words('assessment of the brackets for wall and offset', 'Zulassung der Konsolen für Wand und Auskragung')] }
-  return weakBase(base)
-} // prettier-ignore
-const engineer = words('a structural engineer', 'eine Tragwerksplanerin, ein Tragwerksplaner')
+  if (isGuard) return guardCaution
+  return isForward
+    ? {
+        to: engineer,
+        handOver: [
+          words(
+            'assessment of the brackets for wall and offset',
+            'Zulassung der Konsolen für Wand und Auskragung',
+          ),
+        ],
+      }
+    : weakBase(base)
+}
 
 /** A force on a fixing of an example. Functions and values that the examples above call. */
 function aLoad(force_N: number): SideLoad {

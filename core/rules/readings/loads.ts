@@ -5,6 +5,8 @@ import {
   edgeLoad_N_m,
   type Element,
   endReaction_N,
+  combined,
+  factors,
   type FixingForce,
   fixingForce,
   leverShare_N,
@@ -12,7 +14,7 @@ import {
   suction,
 } from '../../load'
 import type { Term } from '../../movement'
-import { words } from '../../words'
+import { type Words, words } from '../../words'
 import type { Place } from '../place'
 import { type Beneath, placed, type Reading } from '../reading'
 
@@ -71,11 +73,18 @@ export const sideLoad: Reading<SideLoad> = placed({
   beneath: at => loadBeneath(at),
 }) // prettier-ignore
 
-/** The stated values that a load hangs on. */
-export const loadBeneath = ({ opening: { id, told, fixings } }: Place): readonly Beneath[] => [
-  { field: 'opening.wind', part: id, stated: told?.wind_Pa },
-  ...(fixings.length > 0 ? [] : [{ field: 'opening.fixings', part: id, stated: undefined }]),
-]
+/** The stated values that a load hangs on: the wind, and how the side is held. */
+export const loadBeneath = (at: Place): readonly Beneath[] => {
+  const { id, told, fixings } = at.opening
+  const [first] = fixings
+  return [
+    { field: 'opening.wind', part: id, stated: told?.wind_Pa },
+    ...(first ? [] : [{ field: 'opening.fixings', part: id, stated: undefined }]),
+    ...(first && !sideFixings(at.opening, at.side, profileOf(at.frame).face_mm)
+      ? [{ field: `fixing.count-${at.side}`, part: first.id, stated: first.counts?.[at.side] }]
+      : []),
+  ]
+}
 
 /** End reactions of sides that nothing holds, at both ends of the side asked about. */
 const unheldBeside = (at: Place, wind: OnElement): { readonly first: number; readonly last: number } => {
@@ -88,6 +97,10 @@ const unheldBeside = (at: Place, wind: OnElement): { readonly first: number; rea
 /** Whether somebody has said that a side has no fixing. */
 export const isUnheld = (at: Place, side: Side): boolean =>
   sideFixings(at.opening, side, profileOf(at.frame).face_mm)?.axes_mm.length === 0
+
+/** A side that nothing holds loads no fixing of its own. */
+export const isHeld = (at: Place): true | Words =>
+  isUnheld(at, at.side) ? words('no fixing holds this side', 'keine Befestigung hält diese Seite') : true
 
 /** How the force on the most loaded fixing comes about. */
 export const sideLoadSum = ({ wind, force }: SideLoad, factor: number): readonly Term[] => [
@@ -110,4 +123,48 @@ export const guardOn = (at: Place, axes_mm: readonly number[]): number => {
   const height_mm = told?.guardAt_mm?.value
   if (line === undefined || height_mm === undefined) return 0
   return leverShare_N(axes_mm, height_mm, (line * at.opening.width_mm.value) / 2000)
+}
+
+/** What of the duty of the element counts: a guard on the jamb, a frame before the wall. */
+export type Duty = { readonly guard_N: number; readonly isForward: boolean; readonly isGuard: boolean }
+export const sideDuty: Reading<Duty> = placed({
+  id: 'opening.duty',
+  name: words('Guard, and place before the wall', 'Absturzsicherung und Lage vor der Wand'),
+  compute: at => ({
+    guard_N:
+      factors.guard *
+      guardOn(at, sideFixings(at.opening, at.side, profileOf(at.frame).face_mm)?.axes_mm ?? []),
+    isForward: at.opening.position_mm.value < 0,
+    isGuard: at.opening.asked?.guarding?.value === 'yes',
+  }),
+})
+
+/** What governs of wind and guard: by EN 1990 the worse of both leads, or both in full where the practice asks so. */
+export const designForce_N = (wind_N: number, guard_N: number, isInFull: boolean): number => {
+  const { guardLeads, windLeads, inFull } = combined(wind_N, guard_N)
+  return isInFull ? inFull : Math.max(guardLeads, windLeads)
+}
+
+/** How the design force comes about: wind, then the guard in every combination. */
+export const designSum = (
+  load: SideLoad,
+  { wind, guard_N, isInFull }: { readonly wind: number; readonly guard_N: number; readonly isInFull: boolean },
+): readonly Term[] => {
+  const sum = sideLoadSum(load, wind)
+  if (guard_N === 0) return sum
+  const { guardLeads, windLeads, inFull } = combined(wind * load.force.force_N, guard_N)
+  return [
+    ...sum,
+    { sign: '', value: guard_N, unit: 'N', says: words('guard on the nearer fixing, design value', 'Holm auf der näheren Befestigung, Bemessungswert') },
+    { sign: '', value: guardLeads, unit: 'N', says: words('guard leads, wind with it', 'Holm führt, Wind dazu') },
+    { sign: '', value: windLeads, unit: 'N', says: words('wind leads, guard with it', 'Wind führt, Holm dazu') },
+    { sign: '', value: inFull, unit: 'N', says: isInFull ? words('both in full, which is asked here', 'beide voll, was hier verlangt ist') : words('both in full', 'beide voll') },
+  ]
+} // prettier-ignore
+
+export const engineer = words('a structural engineer', 'eine Tragwerksplanerin, ein Tragwerksplaner')
+/** A guard is never plainly met. */
+export const guardCaution = {
+  to: engineer,
+  handOver: [words('proof of the fixing for guarding', 'Nachweis der Befestigung für die Absturzsicherung')],
 }

@@ -4,8 +4,8 @@ import { words } from '../../words'
 import type { Place } from '../place'
 import { placed, type Reading } from '../reading'
 import { revealForm } from '../readings/kinds'
-import { sealsRound } from '../readings/seals'
-import { kindOf } from '../../seals'
+import { hasValue, sealsRound } from '../readings/seals'
+import type { AnySeal } from '../../seals'
 import { act } from '../remedies/state'
 import { rule } from '../rule'
 import { boundsOf } from '../told-rules'
@@ -15,15 +15,21 @@ type Edge = { readonly length_mm: number; readonly covers_mm: number }
 const edge: Reading<Edge> = placed({
   id: 'opening.bead-edge',
   name: words('Edge along a render stop bead', 'Kante an einem Anputzprofil'),
-  compute: ({ opening }) => ({
-    length_mm: Math.max(opening.width_mm.value, opening.height_mm.value),
-    covers_mm: opening.told?.beadCovers_mm?.value ?? 0,
+  compute: at => ({
+    length_mm: Math.max(at.opening.width_mm.value, at.opening.height_mm.value),
+    covers_mm: Math.min(...beads(at).map(declared_mm)),
   }),
 })
 
-/** What only ends a finish outside: it closes no plane. */
-const hasBead = (at: Place): boolean =>
-  sealsRound(at).some(it => it.plane === 'outer' && kindOf(it).serves(it).length === 0)
+/** Render stop beads round the opening: they state how long an edge they are made for. */
+const beads = (at: Place): readonly AnySeal[] =>
+  sealsRound(at).filter(it => hasValue(it, 'render-bead.longest'))
+
+/** The edge that a bead is declared for in mm; 0 where nobody states it. */
+const declared_mm = (bead: AnySeal): number => {
+  const longest = bead['longest_m']
+  return typeof longest === 'object' && typeof longest.value === 'number' ? 1000 * longest.value : 0
+}
 
 /** A render stop bead takes the movement of a frame edge only up to a length. */
 export const stopBeadLength = rule({
@@ -42,7 +48,7 @@ export const stopBeadLength = rule({
   limit: 'stop-bead-length',
   band: [],
   applies: at => {
-    if (!hasBead(at)) return words('render ends at no stop bead', 'der Putz endet an keinem Profil')
+    if (beads(at).length === 0) return words('render ends at no stop bead', 'der Putz endet an keinem Profil')
     const form: RevealForm = at.wall.reveal.form
     return form === 'butt' || form === 'splayed' || words('the rebate takes the bead', 'der Anschlag nimmt das Profil auf')
   },
@@ -55,7 +61,7 @@ export const stopBeadLength = rule({
   }),
   sum: () => [],
   *remedies(_known, _then, at) {
-    yield act(words('Choose a bead of a higher class', 'Profil höherer Klasse wählen'), 'opening.bead-covers', at.opening.id)
+    yield act(words('Choose a bead of a higher class', 'Profil höherer Klasse wählen'), 'render-bead.longest', beads(at)[0]?.id ?? at.opening.id)
   },
   examples: [
     {
