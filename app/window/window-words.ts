@@ -37,7 +37,6 @@ export const say = {
 
   allRound: words('All round', 'Umlaufend'),
   openings: words('Openings', 'Öffnungen'),
-  openingMenu: words('This opening', 'Diese Öffnung'),
   duplicateOpening: words('Duplicate this opening', 'Diese Öffnung verdoppeln'),
   removeOpening: words('Remove this opening', 'Diese Öffnung entfernen'),
   fromOutside: words('from outside', 'von außen'),
