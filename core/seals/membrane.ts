@@ -1,21 +1,17 @@
 import { z } from 'zod'
 import { planes } from '../kinds'
-import { assumed, type Stated, stated } from '../units'
+import { type Stated, stated } from '../units'
 import { filled, words } from '../words'
 import {
-  bondFrame,
-  bondWall,
-  filmBonds,
-  filmDepth_mm,
-  filmGrips,
-  girth_mm,
-  layFilm,
-  onReveal,
-  slack,
-} from './film'
+  freshRevealFilm,
+  revealFilm,
+  type RevealFilm,
+  revealFilmShape,
+  revealFilmValues,
+} from './reveal-film'
 import { sealKind } from './kind'
 import { rangeOf } from './resistance'
-import { mostDepth_mm, type SealValue } from './seal-kind'
+import type { SealValue } from './seal-kind'
 import type { Seasonal } from '../geometry'
 
 const sd: SealValue = {
@@ -51,20 +47,11 @@ const sdHumid: SealValue = {
   ),
 }
 
-type Membrane = {
+type Membrane = RevealFilm & {
   readonly kind: 'membrane'
-  readonly id: string
-  readonly plane: (typeof planes)[number]
-  readonly bondFrame_mm: Stated<number>
-  readonly bondWall_mm: Stated<number>
-  readonly slack_mm: Stated<number>
-  readonly onReveal_mm?: Stated<number>
   readonly sd_m?: Stated<number>
   readonly sdHumid_m?: Stated<number>
 }
-
-/** Thickness and conductivity of a fleece-covered film: ours, of no weight for heat. */
-export const fleece = { thickness_mm: 0.6, lambda_W_mK: 0.22 } as const
 
 /**
  * A membrane over the joint: bonded to the flank of the frame, a fold across the joint that lets it move, and bonded to
@@ -77,41 +64,21 @@ export const membrane = sealKind<Membrane>({
     kind: z.literal('membrane'),
     id: z.string(),
     plane: z.enum(planes),
-    bondFrame_mm: stated(z.number().positive().max(mostDepth_mm)),
-    bondWall_mm: stated(z.number().positive().max(300)),
-    slack_mm: stated(z.number().min(0).max(40)),
-    onReveal_mm: stated(z.number().positive().max(400)).exactOptional(),
+    ...revealFilmShape,
     sd_m: stated(z.number().positive().max(2000)).exactOptional(),
     sdHumid_m: stated(z.number().positive().max(2000)).exactOptional(),
   }),
   planes: ['outer', 'inner'],
   serves: it => [it.plane],
-  values: [bondFrame, bondWall, slack, onReveal, sd, sdHumid],
+  values: [...revealFilmValues, sd, sdHumid],
   choices: [],
   fresh: (id, plane) => ({
     kind: 'membrane',
     id,
     plane,
-    bondFrame_mm: assumed(20),
-    bondWall_mm: assumed(50),
-    slack_mm: assumed(8),
+    ...freshRevealFilm,
   }),
-  takesDepth: filmDepth_mm,
-  lay: (it, bay) => {
-    const sd_m = resistanceOf(it)
-    return layFilm(it, bay, sd_m ? { ...fleece, sd_m } : fleece)
-  },
-  grips: filmGrips,
-  sd_m: it => resistanceOf(it),
-  takes: it => ({ by: 'slack', loop_mm: it.slack_mm.value }),
-  bonds: filmBonds,
-  needs: (it, bay, length_mm) => [
-    {
-      what: filled(words('membrane, at least {0} wide', 'Folie, mindestens {0} breit'), `${Math.ceil(girth_mm(it, bay))}`), // prettier-ignore
-      amount: length_mm,
-      unit: 'mm',
-    },
-  ],
+  ...revealFilm(it => resistanceOf(it), words('membrane', 'Folie')),
   called: it =>
     it.sd_m
       ? filled(words('membrane, s_d {0} m', 'Folie, s_d {0} m'), `${it.sd_m.value}`)

@@ -1,23 +1,18 @@
 import { z } from 'zod'
 import type { Seasonal } from '../geometry'
 import { planes } from '../kinds'
-import { assumed, type Stated, stated } from '../units'
+import { type Stated, stated } from '../units'
 import { filled, words } from '../words'
 import {
-  bondFrame,
-  bondWall,
-  filmBonds,
-  filmDepth_mm,
-  filmGrips,
-  girth_mm,
-  layFilm,
-  onReveal,
-  slack,
-} from './film'
+  freshRevealFilm,
+  revealFilm,
+  type RevealFilm,
+  revealFilmShape,
+  revealFilmValues,
+} from './reveal-film'
 import { sealKind } from './kind'
-import { fleece } from './membrane'
 import { rangeOf } from './resistance'
-import { mostDepth_mm, type SealValue } from './seal-kind'
+import type { SealValue } from './seal-kind'
 
 const dry: SealValue = {
   id: 'variable-membrane.sd-dry',
@@ -46,14 +41,8 @@ const humid: SealValue = {
   }),
 }
 
-type VariableMembrane = {
+type VariableMembrane = RevealFilm & {
   readonly kind: 'variable-membrane'
-  readonly id: string
-  readonly plane: (typeof planes)[number]
-  readonly bondFrame_mm: Stated<number>
-  readonly bondWall_mm: Stated<number>
-  readonly slack_mm: Stated<number>
-  readonly onReveal_mm?: Stated<number>
   readonly sdDry_m?: Stated<number>
   readonly sdHumid_m?: Stated<number>
 }
@@ -66,41 +55,21 @@ export const variableMembrane = sealKind<VariableMembrane>({
     kind: z.literal('variable-membrane'),
     id: z.string(),
     plane: z.enum(planes),
-    bondFrame_mm: stated(z.number().positive().max(mostDepth_mm)),
-    bondWall_mm: stated(z.number().positive().max(300)),
-    slack_mm: stated(z.number().min(0).max(40)),
-    onReveal_mm: stated(z.number().positive().max(400)).exactOptional(),
+    ...revealFilmShape,
     sdDry_m: stated(z.number().positive().max(2000)).exactOptional(),
     sdHumid_m: stated(z.number().positive().max(2000)).exactOptional(),
   }),
   planes: ['inner'],
   serves: it => [it.plane],
-  values: [bondFrame, bondWall, slack, onReveal, dry, humid],
+  values: [...revealFilmValues, dry, humid],
   choices: [],
   fresh: (id, plane) => ({
     kind: 'variable-membrane',
     id,
     plane,
-    bondFrame_mm: assumed(20),
-    bondWall_mm: assumed(50),
-    slack_mm: assumed(8),
+    ...freshRevealFilm,
   }),
-  takesDepth: filmDepth_mm,
-  lay: (it, bay) => {
-    const sd_m = resistanceOf(it)
-    return layFilm(it, bay, sd_m ? { ...fleece, sd_m } : fleece)
-  },
-  grips: filmGrips,
-  sd_m: it => resistanceOf(it),
-  takes: it => ({ by: 'slack', loop_mm: it.slack_mm.value }),
-  bonds: filmBonds,
-  needs: (it, bay, length_mm) => [
-    {
-      what: filled(words('moisture-variable membrane, at least {0} wide', 'feuchtevariable Folie, mindestens {0} breit'), `${Math.ceil(girth_mm(it, bay))}`), // prettier-ignore
-      amount: length_mm,
-      unit: 'mm',
-    },
-  ],
+  ...revealFilm(it => resistanceOf(it), words('moisture-variable membrane', 'feuchtevariable Folie')),
   called: it =>
     it.sdDry_m && it.sdHumid_m
       ? filled(words('variable membrane, s_d {0} to {1} m', 'feuchtevariable Folie, s_d {0} bis {1} m'), `${it.sdHumid_m.value}`, `${it.sdDry_m.value}`) // prettier-ignore
