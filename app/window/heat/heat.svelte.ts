@@ -13,6 +13,8 @@ export type Heat = {
   /** whether heat is to be seen, and whether its named lines are */
   isOn: boolean
   isNamed: boolean
+  /** whether the zone where water gathers is drawn round */
+  isWet: boolean
   /** whether the right column is that of heat, or that of fields and verdicts */
   hasColumn: boolean
   /** what lies over the section: places of the frame beside each other, or vapour */
@@ -48,6 +50,7 @@ const late_ms = 150
 export const newHeat = (board: Board, readings: Readings, study: Study): Heat => {
   let isOn = $state(false)
   let isNamed = $state(true)
+  let isWet = $state(false)
   let hasColumn = $state(true)
   let beside: Heat['beside'] = $state()
   let strip: HeatLook['strip'] = $state.raw(usualStrip)
@@ -112,6 +115,12 @@ export const newHeat = (board: Board, readings: Readings, study: Study): Heat =>
     },
     set isNamed(to) {
       isNamed = to
+    },
+    get isWet() {
+      return isWet
+    },
+    set isWet(to) {
+      isWet = to
     },
     get hasColumn() {
       return hasColumn

@@ -1,4 +1,5 @@
 import type { Project, ZonePlace } from '../../../core/detail'
+import type { Outline } from '../../../core/geometry'
 import type { Psi } from '../../../core/heat'
 import type { Sureness, Table } from '../../../core/study'
 import type { Problem, Result } from '../../../core/units'
@@ -27,6 +28,8 @@ export type Settled = {
   readonly coupling_W_mK?: number
   readonly vapour: readonly Table[]
   readonly along?: Along
+  /** outlines of where water gathers in winter, in model mm; absent where that is not known */
+  readonly wetZone?: readonly Outline[]
   /** what keeps vapour from being balanced */
   readonly vapourProblems: readonly Problem[]
 }

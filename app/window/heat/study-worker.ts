@@ -2,7 +2,7 @@ import '../no-eval'
 import type { Project, ZonePlace } from '../../../core/detail'
 import { periodsTable, planesTable, profileTable, surenessOf, yearTable } from '../../../core/study'
 import { ok, type Result } from '../../../core/units'
-import { physicsDesk, sectionVapour, solveZone } from '../../../core/vapour'
+import { physicsDesk, sectionField, sectionVapour, solveZone, wetZone } from '../../../core/vapour'
 import { comparedPlaces } from './compare'
 import type { Settled, StudyAsked, StudyTold } from './study-messages'
 
@@ -64,8 +64,18 @@ const settled = (project: Project, place: ZonePlace): Result<Settled> => {
         : []),
     ],
     ...(along.ok ? { along: along.value } : {}),
+    ...wetIn(project, place),
     vapourProblems: along.ok ? [] : along.problems,
   })
+}
+
+/** The zone where water gathers, in the resistances of the surface criterion. */
+const wetIn = (project: Project, place: ZonePlace): Pick<Settled, 'wetZone'> => {
+  const zone = solveZone(project, place, { purpose: 'surface-humidity' })
+  if (!zone.ok) return {}
+  const { vapourView, conditions, solved } = zone.value
+  const field = sectionField(vapourView, solved.solution, conditions)
+  return field.ok ? { wetZone: wetZone(field.value) } : {}
 }
 
 /** What waits, the last of each kind: questions that were overtaken are never begun. */

@@ -40,6 +40,15 @@ export const say = {
   tryAgain: words('Try again', 'Noch einmal'),
   showFields: words('Fields', 'Felder'),
   vapour: words('Vapour', 'Dampf'),
+  noWetZone: words(
+    'No water gathers in winter, an estimate',
+    'Im Winter fällt kein Tauwasser an, eine Abschätzung',
+  ),
+  wetZoneUnknown: words(
+    'Where water gathers is not known: what is missing stands under Vapour',
+    'Wo Tauwasser anfällt, ist unbekannt: was fehlt, steht unter Dampf',
+  ),
+  wetZone: words('Water in winter', 'Tauwasser im Winter'),
   besideLead: words(
     'The frame at up to four places of its wall, from its bearing layer, at one scale, one band a degree.',
     'Der Rahmen an bis zu vier Stellen der Wand, ab tragender Schicht, in einem Maßstab, eine Stufe je Grad.',
