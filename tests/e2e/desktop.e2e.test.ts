@@ -7,7 +7,7 @@ import { openProject, samples, saveProject } from '../../core/detail'
 import { aDesk } from '../main/a-desk'
 import { double } from '../main/electron-double'
 import { withBridge } from './a-bridge'
-import { valueOf, withWindow } from './window'
+import { valueOf, soon, withWindow } from './window'
 
 vi.mock('electron', () => import('../main/electron-double'))
 
@@ -47,12 +47,12 @@ it('a file is opened, changed and saved in its place without a dialog', async ()
   const { page, path, faults } = await opened()
   await page.getByRole('textbox', { name: 'Frame width', exact: true }).fill('1777')
   await page.keyboard.press('Enter')
-  await vi.waitFor(() => expect(unsaved.at(-1)).toBe(true))
+  await soon(() => expect(unsaved.at(-1)).toBe(true))
   await page.keyboard.press('Control+s')
   await page.getByText('Saved and read back').first().waitFor()
   const read = openProject(await readFile(path, 'utf8'))
   expect(read.ok && Object.values(read.value.project.openings)[0]?.width_mm.value).toBe(1777)
-  await vi.waitFor(() => expect(unsaved.at(-1)).toBe(false))
+  await soon(() => expect(unsaved.at(-1)).toBe(false))
   expect(faults).toEqual([])
 })
 
@@ -86,10 +86,10 @@ it('closing with unsaved work asks in the window and answers the program', async
   await page.keyboard.press('Enter')
   await page.evaluate(`window.heardByPage['window:close-asked']()`)
   await page.getByRole('alertdialog').getByRole('button', { name: 'Cancel' }).click()
-  await vi.waitFor(() => expect(answered).toEqual([false]))
+  await soon(() => expect(answered).toEqual([false]))
   await page.evaluate(`window.heardByPage['window:close-asked']()`)
   await page.getByRole('alertdialog').getByRole('button', { name: 'Don’t save' }).click()
-  await vi.waitFor(() => expect(answered).toEqual([false, true]))
+  await soon(() => expect(answered).toEqual([false, true]))
 })
 
 /** Types a frame width and takes it. */
@@ -129,7 +129,7 @@ describe('a file that somebody else has changed', () => {
     await changeOutside(path, 1555)
     await comeBack(page)
     await page.getByRole('button', { name: 'Read it again' }).click()
-    await vi.waitFor(async () => expect(await valueOf(page, 'Frame width')).toBe('1555'))
+    await soon(async () => expect(await valueOf(page, 'Frame width')).toBe('1555'))
     expect(await page.locator('.note.advice').count()).toBe(0)
   })
 
@@ -148,19 +148,19 @@ describe('a file that somebody else has changed', () => {
     expect([await widthIn(path), await valueOf(page, 'Frame width')]).toEqual([1555, '1700'])
 
     await asked('Save mine over it')
-    await vi.waitFor(async () => expect(await widthIn(path)).toBe(1700))
+    await soon(async () => expect(await widthIn(path)).toBe(1700))
     // What was replaced is not thrown away.
     expect(await widthIn(`${path}.previous`)).toBe(1555)
 
     await widen(page, 1710)
     await changeOutside(path, 1566)
     await asked('Drop mine, read the file')
-    await vi.waitFor(async () => expect(await valueOf(page, 'Frame width')).toBe('1566'))
+    await soon(async () => expect(await valueOf(page, 'Frame width')).toBe('1566'))
 
     await widen(page, 1720)
     await changeOutside(path, 1577)
     await asked('Save mine elsewhere …')
-    await vi.waitFor(async () => expect(await widthIn(copy)).toBe(1720))
+    await soon(async () => expect(await widthIn(copy)).toBe(1720))
     expect([await widthIn(path), await valueOf(page, 'Frame width')]).toEqual([1577, '1720'])
   })
 })
@@ -197,12 +197,12 @@ describe('after a crash', () => {
     await offer.locator('img').waitFor()
     expect(await offer.innerText()).toMatch(/W-11\s+today \d\d:\d\d.* newer than its file/)
     await offer.getByRole('button', { name: 'Look' }).click()
-    await vi.waitFor(async () => expect(await valueOf(again.page, 'Frame width')).toBe('1620'))
+    await soon(async () => expect(await valueOf(again.page, 'Frame width')).toBe('1620'))
     expect(await again.page.locator('.saved').innerText()).toBe('not saved')
     await again.page.keyboard.press('Control+s')
     await again.page.getByText('Saved and read back').first().waitFor()
     expect(await widthIn(path)).toBe(1620)
-    await vi.waitFor(async () => expect(await copiesIn()).toEqual([]))
+    await soon(async () => expect(await copiesIn()).toEqual([]))
   })
 
   it('nothing is offered where the work was saved, or not wanted', async () => {
@@ -210,11 +210,11 @@ describe('after a crash', () => {
     await work(page)
     await page.keyboard.press('Control+s')
     await page.getByText('Saved and read back').first().waitFor()
-    await vi.waitFor(async () => expect(await copiesIn()).toEqual([]))
+    await soon(async () => expect(await copiesIn()).toEqual([]))
     await work(page)
     await page.evaluate(`window.heardByPage['window:close-asked']()`)
     await answer(page, 'Don’t save')
-    await vi.waitFor(() => expect(answered).toEqual([true]))
+    await soon(() => expect(answered).toEqual([true]))
     expect(await copiesIn()).toEqual([])
   })
 
@@ -236,7 +236,7 @@ describe('after a crash', () => {
 describe('the start view', () => {
   it('lists the last files with their worst verdict, and what is gone with a way to take it off', async () => {
     const { page, path } = await opened()
-    await vi.waitFor(async () =>
+    await soon(async () =>
       expect(await double.ask('recent:list', 'jambwright://window/index.html')).toHaveLength(1),
     )
     await page.context().close()

@@ -1,8 +1,8 @@
 import { readFile } from 'node:fs/promises'
 import type { Page } from 'playwright-core'
-import { describe, expect, it, vi } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { openProject, samples, saveProject } from '../../core/detail'
-import { openSample, valueOf, withWindow } from './window'
+import { openSample, valueOf, soon, withWindow } from './window'
 
 const open = withWindow()
 
@@ -30,7 +30,7 @@ const answer = async (page: Page, name: string): Promise<void> => {
   await page.getByRole('alertdialog').waitFor({ state: 'detached' })
 }
 const widthIs = (page: Page, width: string) =>
-  vi.waitFor(async () => expect(await valueOf(page, 'Frame width')).toBe(width))
+  soon(async () => expect(await valueOf(page, 'Frame width')).toBe(width))
 
 /** Drops files, each a name and its text, or a link where there is none. */
 const drop = (page: Page, ...files: readonly (readonly [name: string, text: string])[]): Promise<void> =>
@@ -51,7 +51,7 @@ describe('what is dropped on the window', () => {
     await page.getByText('W-11').first().waitFor()
     const said = async (words: RegExp): Promise<void> => {
       const note = page.locator('.note.not-met').last()
-      await vi.waitFor(async () => expect(await note.innerText()).toMatch(words))
+      await soon(async () => expect(await note.innerText()).toMatch(words))
       await note.getByRole('button', { name: 'Close' }).click()
     }
     await drop(page, ['a.jamb', first], ['b.jamb', second])
@@ -102,12 +102,12 @@ describe('unsaved work', () => {
     await page.keyboard.press('Enter')
     const saved = openProject(await readFile((await (await download).path()) ?? '', 'utf8'))
     expect(saved.ok && Object.values(saved.value.project.openings)[0]?.width_mm.value).toBe(1300)
-    await vi.waitFor(async () => expect(await valueOf(page, 'Frame width')).not.toBe('1300'))
+    await soon(async () => expect(await valueOf(page, 'Frame width')).not.toBe('1300'))
 
     await widen(page, 1310)
     await trigger(page)
     await answer(page, 'Don’t save')
-    await vi.waitFor(async () => expect(await valueOf(page, 'Frame width')).not.toBe('1310'))
+    await soon(async () => expect(await valueOf(page, 'Frame width')).not.toBe('1310'))
   })
 })
 
@@ -119,7 +119,7 @@ describe('a file in a browser that gives files', () => {
     await page.getByText('Saved and read back').first().waitFor()
     await widen(page, 1310)
     await page.keyboard.press('Control+s')
-    await vi.waitFor(async () => expect(await ownText(page)).toContain('1310'))
+    await soon(async () => expect(await ownText(page)).toContain('1310'))
 
     await page.reload()
     await page.locator('[data-area="recent"] button').click()

@@ -1,9 +1,9 @@
 import type { Page } from 'playwright-core'
-import { describe, expect, it, vi } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { starters } from '../../core/detail'
 import { contentsOf, strokesOf, unpacked } from '../given/a-reader-of-pdf'
 import { clippedIn, lengthenWords } from './clipped'
-import { numberIn, painted, valueOf, withWindow } from './window'
+import { numberIn, painted, valueOf, soon, withWindow } from './window'
 
 const open = withWindow()
 
@@ -30,13 +30,10 @@ describe('the start', () => {
       expect((drawn[at]?.[1] ?? 0) / px_mm, plan.id).toBeCloseTo(sum(before) + plan.position_mm, 0)
     }
     // Found while nobody waits: U of the walls, pictures and worst verdicts of the samples.
-    await vi.waitFor(
-      async () => expect(await page.locator('.walls .u').allInnerTexts()).not.toContain(''),
-      20_000,
-    )
+    await soon(async () => expect(await page.locator('.walls .u').allInnerTexts()).not.toContain(''))
     expect((await page.locator('.walls .u').first().innerText()).replace('U ', '')).toMatch(/^0\.2\d$/)
-    await vi.waitFor(async () => expect(await page.locator('.pairs img').count()).toBe(8), 20_000)
-    await vi.waitFor(async () => expect(await page.locator('.pairs .mark').count()).toBe(8), 20_000)
+    await soon(async () => expect(await page.locator('.pairs img').count()).toBe(8))
+    await soon(async () => expect(await page.locator('.pairs .mark').count()).toBe(8))
     expect(await page.locator('.pairs .mark.not-met').count()).toBe(4)
     expect([faults, strangers]).toEqual([[], []])
   })
@@ -145,7 +142,7 @@ describe('print', () => {
   it('is to scale: the 100 mm of the ruler are 100 mm on paper as large as the sheet', async () => {
     const { page } = await open({ before: 'window.print = () => { window.hasPrinted = true }' })
     await page.keyboard.press('Control+p')
-    await vi.waitFor(async () => expect(await page.evaluate('window.hasPrinted')).toBe(true))
+    await soon(async () => expect(await page.evaluate('window.hasPrinted')).toBe(true))
     const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true })
     const [content, ...more] = contentsOf(unpacked(pdf))
     expect(more).toEqual([])
@@ -207,6 +204,12 @@ describe('an installer', () => {
       await page.keyboard.press('Enter')
       expect(Number(await valueOf(page, 'Frame width')), typed).toBeCloseTo(read, 0)
     } // prettier-ignore
+    // Centimetres, probably: what was meant is named, and nothing is changed.
+    await width.fill('118')
+    await page.keyboard.press('Enter')
+    expect(await page.locator('[data-area="fields"]').innerText()).toMatch(/1180\smm/)
+    await page.keyboard.press('Escape')
+    expect(Number(await valueOf(page, 'Frame width'))).toBeCloseTo(1179.5, 0)
     await width.fill('1.200')
     await page.keyboard.press('Enter')
     expect(await page.locator('[data-area="fields"]').innerText()).toMatch(/1\.2\smm/)

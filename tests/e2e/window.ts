@@ -1,5 +1,5 @@
 import { type Browser, chromium, type Page } from 'playwright-core'
-import { afterAll, beforeAll } from 'vitest'
+import { afterAll, beforeAll, vi } from 'vitest'
 import { ensureBuilt, windowFolder } from '../../app/start/build.mjs'
 import { serve } from '../../app/start/serve.mjs'
 
@@ -119,3 +119,6 @@ export const gripAt = async (page: Page, field: string): Promise<readonly [x: nu
 export const painted = async (page: Page): Promise<void> => {
   await page.evaluate('new Promise(done => requestAnimationFrame(() => requestAnimationFrame(done)))')
 }
+
+/** Waits until something holds, as long as a busy machine may need. */
+export const soon = <T>(holds: () => T | Promise<T>): Promise<T> => vi.waitFor(holds, 15_000)
