@@ -98,33 +98,57 @@ const hatchingOf = (
 
 /** The edges round a piece, chained into lines: edges inside it, shared by two of its regions, are left out. */
 export const edgesOf = (piece: Piece): Outline[] => {
-  const free = new Map<string, [Point, Point]>()
+  const numberOf = numbering()
+  const free = new Map<number, Edge>()
   for (const region of piece.regions)
-    for (const outline of [region.outline, ...region.holes])
+    for (const outline of [region.outline, ...region.holes]) {
+      const numbers = outline.map(numberOf)
       outline.forEach((from, at) => {
-        const to = outline[(at + 1) % outline.length] ?? from
-        if (!free.delete(nameOf(to, from))) free.set(nameOf(from, to), [from, to])
+        const after = (at + 1) % outline.length
+        const [a, b] = [numbers[at] ?? 0, numbers[after] ?? 0]
+        if (!free.delete(b * mostPlaces + a))
+          free.set(a * mostPlaces + b, { from, to: outline[after] ?? from, start: a, end: b })
       })
+    }
   return chained([...free.values()])
 }
 
-const nameOf = (from: Point, to: Point): string => `${place(from)} ${place(to)}`
+/** An edge, with the numbers of its ends. */
+type Edge = { readonly from: Point; readonly to: Point; readonly start: number; readonly end: number }
 
-/** The number of a grid place: neighbours share their vertices to the grid. */
-const place = ([x, y]: Point): string => `${Math.round(x * 1e4)},${Math.round(y * 1e4)}`
+/** More vertices than this no piece has: two numbers then make one that is exact. */
+const mostPlaces = 2 ** 26
+
+/** Numbers the places of the grid as they come: neighbours share their vertices to the grid. Asked at every vertex of a cut. */
+const numbering = (): ((at: Point) => number) => {
+  const columns = new Map<number, Map<number, number>>()
+  let next = 0
+  return ([x, y]) => {
+    const [column, row] = [Math.round(x * 1e4), Math.round(y * 1e4)]
+    const rows = columns.get(column) ?? new Map<number, number>()
+    columns.set(column, rows)
+    const known = rows.get(row) ?? next++
+    rows.set(row, known)
+    return known
+  }
+}
 
 /** Closed lines of edges that follow each other; the first point is repeated at the end. */
-const chained = (edges: readonly (readonly [Point, Point])[]): Outline[] => {
-  const next = new Map<string, (readonly [Point, Point])[]>()
-  for (const edge of edges) next.set(place(edge[0]), [...(next.get(place(edge[0])) ?? []), edge])
+const chained = (edges: readonly Edge[]): Outline[] => {
+  const next = new Map<number, Edge[]>()
+  for (const edge of edges) {
+    const there = next.get(edge.start)
+    if (there) there.push(edge)
+    else next.set(edge.start, [edge])
+  }
   const lines: Point[][] = []
-  for (const [start] of edges) {
-    const line: Point[] = [start]
+  for (const { from, start } of edges) {
+    const line: Point[] = [from]
     for (let at = start; ;) {
-      const edge = next.get(place(at))?.pop()
+      const edge = next.get(at)?.pop()
       if (edge === undefined) break
-      at = edge[1]
-      line.push(at)
+      at = edge.end
+      line.push(edge.to)
     }
     if (line.length > 1) lines.push(line)
   }
