@@ -34,6 +34,8 @@ export type Pointing = {
   /** before anybody else hears of it: digits, Enter and Esc while something is held */
   readonly heldKey: (event: KeyboardEvent) => void
   readonly letGoOfSpace: () => void
+  /** the middle button pans; where a desktop pastes with it, nothing is pasted */
+  readonly noPaste: (event: MouseEvent) => void
 }
 
 type Press = {
@@ -184,6 +186,9 @@ export const newPointing = ({ board, readings, settings, notes }: Desk, at: Poin
       event.stopPropagation()
     },
     letGoOfSpace: () => (isSpaceHeld = false),
+    noPaste: event => {
+      if (event.button === 1) event.preventDefault()
+    },
   }
 }
 
