@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core'
 
 /**
  * Elements whose words do not fit: text wider than its box where nothing scrolls and no ellipsis says so, and inputs
- * whose value is cut off. Words that end in an ellipsis must have a title that holds them.
+ * whose number is cut off (words that are typed may be as long as they like, and move in their box). Words that end in an ellipsis must have a title that holds them.
  */
 export const clippedIn = (page: Page): Promise<readonly string[]> =>
   page.evaluate(`(() => {
@@ -14,7 +14,8 @@ export const clippedIn = (page: Page): Promise<readonly string[]> =>
       const style = getComputedStyle(it)
       const isField = it instanceof HTMLInputElement && it.type === 'text'
       const hasText = isField || [...it.childNodes].some(node => node.nodeType === 3 && node.textContent.trim() !== '')
-      if (hasText && it.scrollWidth > it.clientWidth + 1 && style.display !== 'inline') {
+      const isTypedText = isField && !/^[−\\d]/.test(it.value)
+      if (hasText && !isTypedText && it.scrollWidth > it.clientWidth + 1 && style.display !== 'inline') {
         const isEllipsis = style.textOverflow === 'ellipsis' && (it.title !== '' || it.closest('[title]') !== null)
         if (!isEllipsis && !/auto|scroll/.test(style.overflowX)) found.push('wide ' + says(it))
       }
