@@ -8,6 +8,7 @@ import { type Finding, type Report, check } from '../../core/rules'
 import { source } from '../../core/sources'
 import { writeCompared } from '../../core/units'
 import { type Language, languages } from '../../core/words'
+import { manyOpenings } from '../given/many-openings'
 import { aFolder, typed } from './given'
 
 const folder = aFolder()
@@ -117,4 +118,25 @@ describe('--json', () => {
 it('a practice may be named in small letters', async () => {
   const { out } = await typed('check', pathOf('right-jamb'), '--practice', 'uk')
   expect(out).toContain('United Kingdom')
+})
+
+describe('many openings', () => {
+  const path = pathOf('block')
+  writeFileSync(path, saveProject(manyOpenings(9, 9)))
+
+  it('are said once for each finding, worst first, with all places that it is at', async () => {
+    const { out } = await typed('check', path)
+    const heads = out.split('\n').filter(it => /^[×?→!] /.test(it))
+    expect(new Set(heads).size).toBe(heads.length)
+    const marks = heads.map(it => '×?→!'.indexOf(it.charAt(0)))
+    expect(marks).toEqual(marks.toSorted((a, b) => a - b))
+    expect(out).toMatch(/worst at +W-\d/)
+    expect(out).toMatch(/3 of 9 openings: W-\d/)
+  })
+
+  it('are said one by one where that is wanted', async () => {
+    const { out } = await typed('check', path, '--each')
+    for (let at = 1; at <= 9; at++) expect(out).toContain(`\nW-${at}, `)
+    expect(out).not.toContain('worst at')
+  })
 })

@@ -34,7 +34,7 @@ const planOf = (file: string, at: number): Plan => {
   if (!found) throw new Error(`there is no sample ${file}`)
   // Ids are words and a number between quotes: each gets the number of its sample.
   const named = JSON.stringify(found.project).replaceAll(
-    /"((?:wall|frame|joint|seal|layer|opening|zone|fixing|block|sill|member)-\d+)"/g,
+    /"((?:wall|frame|joint|seal|layer|opening|zone|fixing|block|sill|box|member)-\d+)"/g,
     (_, id: string) => `"${id}-${at}"`,
   )
   // What was a project is one again under other names.
@@ -68,6 +68,7 @@ const sized = (it: Opening, at: number, width_mm: number, height_mm: number): Op
     mullions: it.mullions.map(one => ({ ...one, id: named(one.id), at_mm: specified(width_mm / 2) })),
     fixings: it.fixings.map(one => ({ ...one, id: named(one.id) })),
     blocks: it.blocks.map(one => ({ ...one, id: named(one.id) })),
+    ...(it.box ? { box: { ...it.box, id: named(it.box.id) } } : {}),
     ...(it.sill ? { sill: { ...it.sill, id: named(it.sill.id) } } : {}),
     sides: { head: zones('head'), left: zones('left'), right: zones('right'), sill: zones('sill') },
     stays: [],

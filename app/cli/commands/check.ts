@@ -19,6 +19,7 @@ export const check: Command = {
   options: [
     { flags: '--practice <id>', says: `practice to check by, instead of the project's own: ${ids(', ')}` },
     { flags: '--heat', says: 'solve heat and vapour of every zone too, and judge by them' },
+    { flags: '--each', says: 'say every opening by itself, however many there are' },
     { flags: '--json', says: 'write findings as JSON, for other programs' },
     languageOption,
   ],
@@ -33,7 +34,11 @@ export const check: Command = {
     const physics = chosen['heat'] === true ? (await import('../../../core/vapour')).physicsDesk() : undefined
     const report = checkProject(project, practice.value, physics)
     const reported = { file: basename(file), project, practice: practice.value, report, notes }
-    io.out(chosen['json'] === true ? reportJson(reported) : reportText(reported, language))
+    io.out(
+      chosen['json'] === true
+        ? reportJson(reported)
+        : reportText(reported, language, chosen['each'] === true ? 'each' : 'all'),
+    )
     return exitFor(report)
 
     function refuse(text: string): ExitCode {

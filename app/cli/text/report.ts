@@ -13,7 +13,9 @@ import {
 } from '../../../core/rules'
 import { usualDecimals, writeBand, writeQuantity } from '../../../core/units'
 import type { Language, Words } from '../../../core/words'
+import { byOpening } from './by-opening'
 import { findingLines } from './finding'
+import { fewOpenings, manyLines } from './many'
 import { wrapped } from './wrap'
 
 /** What a report is about. */
@@ -27,15 +29,29 @@ export type Reported = {
 
 /**
  * A report to be read: how many of each verdict, then every place with its findings, worst first. Sides of an opening
- * that say the very same are said once.
+ * that say the very same are said once. Of many openings each finding is said once, with all its places, unless every
+ * opening is wanted by itself.
  */
-export const reportText = (it: Reported, language: Language): string =>
+export const reportText = (it: Reported, language: Language, of: 'all' | 'each' = 'all'): string =>
   [
     ...headLines(it, language),
-    ...merged(groupsOf(it.project).flatMap(group => groupText(it, group, language))).flatMap(groupLines),
+    ...(of === 'all' && Object.keys(it.project.openings).length > fewOpenings
+      ? manyLines(it, language)
+      : eachLines(it, language)),
   ]
     .map(line => `${line}\n`)
     .join('')
+
+/** Every opening by itself. */
+const eachLines = (it: Reported, language: Language): readonly string[] => {
+  const findings = byOpening(it.report.findings)
+  const notApplicable = byOpening(it.report.notApplicable)
+  return Object.keys(it.project.openings).flatMap(opening => {
+    const report = { findings: findings.get(opening) ?? [], notApplicable: notApplicable.get(opening) ?? [] }
+    const groups = groupsOf(it.project, opening)
+    return merged(groups.flatMap(group => groupText({ ...it, report }, group, language))).flatMap(groupLines)
+  })
+}
 
 const headLines = (
   { file, project, practice, report, notes }: Reported,
@@ -73,9 +89,9 @@ type Group = {
   readonly has: (where: Where) => boolean
 }
 
-/** Every place that a finding can be about. A side of one zone is said together with it. */
-const groupsOf = (project: Project): readonly Group[] =>
-  Object.values(project.openings).flatMap(({ id, sides: zones }) => {
+/** Every place of an opening that a finding can be about. A side of one zone is said together with it. */
+const groupsOf = (project: Project, opening: Id): readonly Group[] =>
+  [openingOf(project, opening)].flatMap(({ id, sides: zones }) => {
     const at = (where: Where) => where.opening === id
     const bySide = sides.flatMap((side): readonly Group[] => {
       const of = (zone: Id | undefined) => (where: Where) =>
