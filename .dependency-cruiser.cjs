@@ -25,9 +25,10 @@ const neighbours = {
   host: ['bridge'],
   bridge: [],
   window: ['editor', 'host'],
-  main: ['bridge', 'start'],
+  main: ['bridge', 'disk', 'start'],
   preload: ['bridge'],
-  cli: [],
+  cli: ['disk'],
+  disk: [],
   start: [],
 }
 

@@ -1,12 +1,12 @@
-import { type Edit, type Project, applyEdits, saveProject } from '../../core/detail'
+import { type Edit, type Project, applyEdits, openProject, saveProject, saveSafely } from '../../core/detail'
 import { type Problem, type Result, ok } from '../../core/units'
 import { type Words, words } from '../../core/words'
 import type { Chosen } from './commands/command'
 import { languageOf } from './commands/language'
 import type { ExitCode, Io } from './io'
+import { disk } from '../disk'
 import { readProject } from './read-project'
 import { problemsText } from './text/problems'
-import { writeWhole } from './write-file'
 
 /** What is to be done to a project, and what is said of it when it is done. */
 export type Change = { readonly edits: readonly Edit[]; readonly says: Words }
@@ -38,12 +38,21 @@ export const changeProject = async (
   if (!wanted.ok) return refuse(how.at, wanted.problems)
   const edited = applyEdits(opened.value.project, wanted.value.edits)
   if (!edited.ok) return refuse(how.at, edited.problems)
-  const written = await writeWhole(to, saveProject(edited.value))
+  const written = await saved(to, edited.value)
   if (!written.ok) return refuse('', written.problems)
   const says = wanted.value.says[language]
-  io.out(`${says === '' ? written.value : says}\n`)
+  io.out(`${says === '' ? to : says}\n`)
   return 0
 }
+
+/** Writes a project so that at every moment a whole one has its name, proves it by opening it, and keeps the one before. */
+const saved = (path: string, project: Project): ReturnType<typeof saveSafely> =>
+  saveSafely(
+    disk,
+    path,
+    new TextEncoder().encode(saveProject(project)),
+    bytes => openProject(new TextDecoder().decode(bytes)).ok,
+  )
 
 /** A project to be read only, or every problem said; nothing where it does not open. */
 export const openedProject = async (file: string, chosen: Chosen, io: Io): Promise<Project | undefined> => {

@@ -1,7 +1,7 @@
 import { join } from 'node:path'
 import { copiesIn, keepCopy, letGoOf } from '../../core/detail'
 import type { Kept, KeptCopy } from '../bridge'
-import { ownDisk } from './disk'
+import { ownDisk } from '../disk'
 import type { Places } from './places'
 
 /** Copies of unsaved work in a folder of the user's data. The window never sees where a file lies, only its token. */

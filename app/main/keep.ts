@@ -1,6 +1,6 @@
 import { join } from 'node:path'
 import { textOf } from '../../core/detail'
-import { ownDisk } from './disk'
+import { ownDisk } from '../disk'
 
 /** Small texts that the program remembers from one start to the next, in the folder of the user's data. */
 export type Keep = {

@@ -2,7 +2,7 @@ import { app } from 'electron'
 import { basename } from 'node:path'
 import { readRecents, type RecentAbout, withoutRecent, withRecent } from '../../core/detail'
 import type { RecentFile } from '../bridge'
-import { disk } from './disk'
+import { disk } from '../disk'
 import type { Keep } from './keep'
 import type { Places } from './places'
 

@@ -1,6 +1,6 @@
 import { extension, openProject, saveSafely } from '../../core/detail'
 import type { Result } from '../../core/units'
-import { disk } from './disk'
+import { disk } from '../disk'
 
 /**
  * Writes a file so that at every moment a whole one has its name. A project is proved by opening what was written,

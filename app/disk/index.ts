@@ -1,0 +1,1 @@
+export { disk, ownDisk } from './disk'
