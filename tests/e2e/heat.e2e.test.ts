@@ -93,6 +93,17 @@ describe('heat shown', () => {
     await expect.poll(() => page.locator('.beside').count(), patience).toBe(0)
   })
 
+  test('goes onto the sheet in the place of hatches', async () => {
+    const { page, faults } = await open()
+    await page.keyboard.press('Control+2')
+    const sheet = page.locator('main svg').first()
+    await sheet.waitFor()
+    expect(await page.getByText('mould limit').count()).toBe(0)
+    await page.getByRole('radio', { name: 'Heat' }).check({ force: true })
+    await page.getByText('mould limit').first().waitFor()
+    expect(faults).toEqual([])
+  })
+
   test('greys what is late, and says so when its worker is at fault, nowhere else', async () => {
     const { page } = await open({
       before: `

@@ -5,9 +5,11 @@ import {
   cutsSheet,
   detailSheet,
   type Drawing,
+  heatQuestion,
   type LengthUnit,
   type Palette,
   sheetScales,
+  solvedPicture,
 } from '../../../core/drawing'
 import { type Side, sides } from '../../../core/kinds'
 import { jointBand } from '../../../core/movement'
@@ -26,6 +28,8 @@ export type SheetChoices = {
   readonly unit: LengthUnit
   readonly paper: 'A4' | 'A3' | undefined
   readonly scale: number | undefined
+  /** parts with their hatches, or the temperature field of a single cut in their place */
+  readonly shows: 'parts' | 'heat'
 }
 
 /** Drawn pages with the scales that they could have; no page where nothing fits on the paper that is asked for. */
@@ -58,13 +62,17 @@ export const drawnSheet = ({ project, view, report }: From, kind: SheetKind, ask
   const [cut] = cutAt(kind)
   if (cut === undefined) return { pages: [], scales: [] }
   const { place, section } = cut
-  const scales = sheetScales(project, place, section, options)
+  const heat = asked.shows === 'heat' ? solvedPicture(heatQuestion(project, place, section)) : undefined
+  // A cut whose heat cannot be solved has no such sheet.
+  if (heat && !heat.ok) return { pages: [], scales: [] }
+  const single = { ...options, ...(heat && { heat: heat.value }) }
+  const scales = sheetScales(project, place, section, single)
   const sheet = `${sides.indexOf(kind) + 1} / ${sides.length}`
   return {
     pages:
       scales.length === 0
         ? []
-        : [detailSheet(project, place, section, { ...options, ...scaleOf(asked, scales), sheet })],
+        : [detailSheet(project, place, section, { ...single, ...scaleOf(asked, scales), sheet })],
     scales,
   }
 }

@@ -6,6 +6,7 @@ export const sheetWords = {
   cuts: words('Head, jamb and sill', 'Sturz, Leibung und Brüstung'),
   report: words('Check report', 'Prüfbericht'),
   format: words('Format', 'Format'),
+  shows: words('Shows', 'Zeigt'),
   paper: words('Paper', 'Papier'),
   language: words('Words', 'Sprache'),
   lengths: words('Lengths', 'Längen'),
