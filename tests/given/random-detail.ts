@@ -3,6 +3,7 @@ import {
   applyEdit,
   choicesOf,
   type Edit,
+  fieldOf,
   fieldsOf,
   fixingKinds,
   partIds,
@@ -53,7 +54,18 @@ export const withWall = (project: Project, random: Random): Project => {
       { ...it, wall: wall.id, position_mm: specified(plan.position_mm) },
     ]),
   )
-  return { ...project, next, walls: { [wall.id]: wall }, openings, materials: {} }
+  const walled = { ...project, next, walls: { [wall.id]: wall }, openings, materials: {} }
+  // where that wall has no room for this frame, it stands as near as it can
+  return Object.keys(openings).reduce((so, opening) => {
+    const { max = plan.position_mm } = fieldOf('opening.position')?.allowed(so, opening).bounds ?? {}
+    const edit: Edit = {
+      kind: 'state',
+      at: { field: 'opening.position', part: opening },
+      to: specified(Math.min(max, plan.position_mm)),
+    }
+    const stood = applyEdit(so, edit)
+    return stood.ok ? stood.value : so
+  }, walled)
 }
 
 /** The project with other outlines of its frame, where they stand in its wall. */

@@ -1,4 +1,4 @@
-import { describe, expect, test } from 'vitest'
+import { beforeAll, describe, expect, test } from 'vitest'
 import { jointOf } from '../../core/detail'
 import { cutSection } from '../../core/section'
 import { mirrored } from '../given/mirrored'
@@ -9,36 +9,46 @@ const widthOf = (it: RandomDetail): number => jointOf(it.project, it.place.zone)
 /** Every tenth cut goes through the fixings of its side. */
 const throughOf = (it: RandomDetail) => (it.seed % 10 === 0 ? ({ through: 'fixing' } as const) : {})
 
-const many = Array.from({ length: 2000 }, (_, seed) => {
+/** Four runs that share the work: none takes long on a busy machine. */
+const runs = [0, 1, 2, 3].map(run => Array.from({ length: 500 }, (_, i) => run * 500 + i))
+
+const cutOf = (seed: number) => {
   const it = randomDetail(seed)
   const at = { width_mm: widthOf(it), ...throughOf(it) }
   return { ...it, at, section: cutSection(it.project, it.place, { state: 'planned', ...at }) }
-})
-const brokenIn = (law: (it: (typeof many)[number]) => readonly string[]): readonly string[] =>
-  many.flatMap(it => law(it).map(says => `seed ${it.seed}: ${says}`))
+}
+type Cut = ReturnType<typeof cutOf>
 
-describe('2,000 random details', () => {
-  test('are tiled: every edge has one region on each side or lies on one face, lines run along edges', () => {
-    expect(brokenIn(it => untiled(it.section))).toEqual([])
-  })
+describe.each(runs.map(seeds => [`${seeds[0]} to ${seeds.at(-1)}`, seeds] as const))(
+  'random details %s',
+  (_, seeds) => {
+    const many: Cut[] = []
+    beforeAll(() => void many.push(...seeds.map(cutOf)))
+    const brokenIn = (law: (it: Cut) => readonly string[]): readonly string[] =>
+      many.flatMap(it => law(it).map(says => `seed ${it.seed}: ${says}`))
 
-  test('have every vertex on the grid', () => {
-    expect(brokenIn(it => offGrid(it.section).map(at => `${at}`))).toEqual([])
-  })
+    test('are tiled: every edge has one region on each side or lies on one face, lines run along edges', () => {
+      expect(brokenIn(it => untiled(it.section))).toEqual([])
+    })
 
-  test('have the areas that a general boolean library finds by painting the same outlines', () => {
-    const law = ({ project, place, at, section }: (typeof many)[number]) =>
-      differing(areasIn(section), areasByLibrary(project, place, at), 1e-6)
-    expect(brokenIn(law)).toEqual([])
-  })
+    test('have every vertex on the grid', () => {
+      expect(brokenIn(it => offGrid(it.section).map(at => `${at}`))).toEqual([])
+    })
 
-  test('are cut alike when their opening is mirrored', () => {
-    const law = ({ project, place, at, section }: (typeof many)[number]) => {
-      const other = mirrored(project, place)
-      const cut = cutSection(other.project, other.place, { state: 'planned', ...at })
-      const same = JSON.stringify({ ...cut, side: section.side }) === JSON.stringify(section)
-      return same ? [] : [`${place.side} differs from ${other.place.side}`]
-    }
-    expect(brokenIn(law)).toEqual([])
-  })
-})
+    test('have the areas that a general boolean library finds by painting the same outlines', () => {
+      const law = ({ project, place, at, section }: Cut) =>
+        differing(areasIn(section), areasByLibrary(project, place, at), 1e-6)
+      expect(brokenIn(law)).toEqual([])
+    })
+
+    test('are cut alike when their opening is mirrored', () => {
+      const law = ({ project, place, at, section }: Cut) => {
+        const other = mirrored(project, place)
+        const cut = cutSection(other.project, other.place, { state: 'planned', ...at })
+        const same = JSON.stringify({ ...cut, side: section.side }) === JSON.stringify(section)
+        return same ? [] : [`${place.side} differs from ${other.place.side}`]
+      }
+      expect(brokenIn(law)).toEqual([])
+    })
+  },
+)
