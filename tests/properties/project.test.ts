@@ -69,7 +69,11 @@ const offPlumb = samples.slice(0, 1).flatMap(({ project }) => {
 
 /** Each field is tried on so many parts that have it: samples first, then details that have what samples lack. */
 const tries = 3
-const projects = [...samples.map(it => it.project), ...offPlumb, ...many.slice(0, 60).map(it => it.project)]
+const projects = [
+  ...samples.map(it => it.project),
+  ...offPlumb,
+  ...Array.from({ length: 60 }, (_, seed) => randomDetail(seed).project),
+]
 
 test('whatever a range allows, at either end of it, can be cut, tiles, and goes into a file', () => {
   const broken: string[] = []
