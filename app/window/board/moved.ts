@@ -6,6 +6,7 @@ const same_mm = 1e-6
 
 /** How far marks have moved as one, or nothing where they have changed otherwise. */
 export const moveBetween = (old: readonly ViewMark[], now: readonly ViewMark[]): Point | undefined => {
+  if (old.length === now.length && old.every((mark, at) => mark === now[at])) return [0, 0]
   const [from, to] = [firstPoint(old[0]), firstPoint(now[0])]
   if (from === undefined || to === undefined || old.length !== now.length) return undefined
   const by: Point = [to[0] - from[0], to[1] - from[1]]
