@@ -9,19 +9,23 @@ export const membraneLines = (
   section: Section,
   window: Window,
   parts: ReadonlyMap<Id, ListedPart>,
-): readonly ViewMark[] =>
-  section.lines.flatMap(line => {
+): readonly ViewMark[] => {
+  const bodies = new Set(section.regions.flatMap(it => (it.fill.kind === 'air' ? [] : [it.part])))
+  return section.lines.flatMap(line => {
     const part = parts.get(line.part)
+    // a strip beside a body of its own part, as a bond breaker behind its bead, closes no plane
+    const strip = bodies.has(line.part) && part?.line !== undefined
     return clipLine(weatherLeft(line.path), window).map((points): ViewMark => ({
       kind: 'path',
       layer: part ? layerOfRole[part.role] : 'sealing',
       part: line.part,
       // a line that is no membrane is a sheet of metal: as strong as any cut
-      pen: part?.line ?? 'cut',
+      pen: strip ? 'cut-small' : (part?.line ?? 'cut'),
       points,
       closed: false,
     }))
   })
+}
 
 /** Outside is where y is small: walking with x falling keeps it on the left, and so does walking from the reveal in. */
 const weatherLeft = (path: readonly Point[]): readonly Point[] => {

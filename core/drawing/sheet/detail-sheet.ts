@@ -3,7 +3,8 @@ import type { Id } from '../../geometry'
 import type { Section } from '../../section'
 import { filled, type Language, words } from '../../words'
 import { check, type Report } from '../../rules'
-import type { Drawing, Palette } from '../mark'
+import { inkOfView } from '../ink/ink-drawing'
+import type { Drawing, Mark, Palette, View } from '../mark'
 import type { HeatPicture } from '../heat/picture'
 import { drawSection } from '../section/draw-section'
 import type { ListedPart } from '../section/listed-part'
@@ -11,7 +12,9 @@ import { chainsAcross, chainsThrough } from '../section/section-sizes'
 import { standOf, usualWindow, zoneLook } from '../section/zone-view'
 import type { LengthUnit } from '../sizes/lengths'
 import { arrange, fittingScales } from './arrange'
-import type { Wanted } from './room'
+import { keyElevation, keySize_mm } from './key-elevation'
+import type { Paper } from './paper'
+import { heading_mm, type LabelColumn, type Wanted } from './room'
 import { checkRuler, sheetFrame } from './frame'
 import { heatBlock, heatBlockHeight_mm } from './heat-block'
 import { blockHeight_mm, blockMarks, heading, headingOf, titleOfCut } from './headings'
@@ -71,6 +74,7 @@ export const detailSheet = (
     ...notesMarks(on, notes, language),
   ]
   const head = heading(project, place, on, { language, unit })
+  const key = keyBeside(project, place, { ...on, view, columns, language })
   const title = headingOf(place)[language]
   return {
     size_mm: on.paper.size_mm,
@@ -88,12 +92,42 @@ export const detailSheet = (
       ...sheetFrame(on.paper),
       ...checkRuler(on.paper, { language, unit }),
       ...head,
-      ...sideWords(view, [...head, ...labels, ...noted], language),
+      ...sideWords(view, [...head, ...labels, ...noted, ...key], language),
+      ...key,
       ...labels,
       ...noted,
       ...blockMarks(project, titleOfCut(project, place, on, options), on.paper, { language, rows: 0 }),
     ],
   }
+}
+
+/** Between the key elevation and what stands beside it. Ours. */
+const besideKey_mm = 4
+
+/** Where the cut is taken, on sheets with room beside their view: an elevation with the plane of the cut. */
+const keyBeside = (
+  project: Project,
+  { opening, side }: ZonePlace,
+  on: {
+    readonly paper: Paper
+    readonly view: View
+    readonly columns: readonly LabelColumn[]
+    readonly language: Language
+  },
+): readonly Mark[] => {
+  const [[x0], [x1, y1]] = on.paper.frame
+  const sizes = inkOfView(on.view, { palette: 'black', language: on.language }).flatMap(it => it.inks)
+  const taken = sizes.flatMap(it =>
+    it.kind === 'stroke' ? it.lines.flatMap(line => line.filter((_, at) => at % 2 === 0)) : [],
+  )
+  const words = on.columns.map(it => (it.side === 'left' ? it.x - it.width_mm - 8 : it.x + it.width_mm + 8))
+  const [left, right] = [Math.min(...taken, ...words), Math.max(...taken, ...words)]
+  const [width, height] = keySize_mm
+  const y = y1 - heading_mm - height - besideKey_mm
+  const upright = side === 'head' || side === 'sill'
+  const draw = (x: number) => keyElevation(project, opening, [{ letter: 'A', upright }], [x, y], on.language)
+  if (left - x0 >= width + 2 * besideKey_mm) return draw(x0 + besideKey_mm)
+  return x1 - right >= width + 2 * besideKey_mm ? draw(x1 - besideKey_mm - width) : []
 }
 
 /** The scales at which a sheet of a zone can be drawn, the largest first. */

@@ -174,13 +174,16 @@ const boxesOf = (mark: ViewMark): readonly Box[] => {
   return [words, boxRound(a, b), boxRound(mark.from, a), boxRound(mark.to, b)]
 }
 
+/** Words keep off other words, so that they never stand in a gap of a note. Ours. */
+const offText_mm = 1.2
+
 const textBox = (mark: Extract<ViewMark, { kind: 'text' }>): Box => {
   const width = textWidth_mm(mark.words, mark.height_mm, mark.bold === true)
   const left = mark.anchor === 'start' ? 0 : mark.anchor === 'end' ? -width : -width / 2
   const [x, y] = mark.at
   return [
-    [x + left, y],
-    [x + left + width, y + mark.height_mm],
+    [x + left - offText_mm, y - offText_mm],
+    [x + left + width + offText_mm, y + mark.height_mm + offText_mm],
   ]
 }
 
