@@ -16,6 +16,14 @@ export type Cell = {
   readonly trueTo_px: number
 }
 
+/** A line from a boundary of the strip to the true face below it, and the layer that it takes where it can be dragged. */
+export type FanLine = {
+  readonly x: number
+  readonly row: number
+  readonly path: string
+  readonly takes: string | undefined
+}
+
 /** Cells over their layers. Those too thin for their words get room by stepping outwards, away from the thick ones. */
 export const cellsOf = (
   project: Project,
