@@ -82,7 +82,7 @@ export const toldAmounts = [
     unit: 'C', min: -30, max: 60, because: words('of air and flanks when they are sealed', 'von Luft und Flanken beim Abdichten'),
   },
   {
-    key: 'open_months', id: 'opening.open-months', name: words('Months open to weather', 'Monate offen im Wetter'),
+    key: 'openFor', id: 'opening.open-months', name: words('Months open to weather', 'Monate offen im Wetter'),
     unit: 'one', min: 0, max: 60, because: words('before the joint is covered', 'bis die Fuge abgedeckt ist'),
   },
   {

@@ -9,7 +9,7 @@ export type BentScrew = {
 }
 
 /** Design moment of the core in N·mm: 1.2 W f_u over the factor of steel (ETAG 001, annex C, 5.2.3.2). */
-export const moment_Nmm = ({ core_mm, steel_N_mm2 }: BentScrew): number =>
+export const momentOf = ({ core_mm, steel_N_mm2 }: BentScrew): number =>
   (1.2 * ((Math.PI * core_mm ** 3) / 32) * steel_N_mm2) / steelFactor
 
 /** Lever of the force in mm: the joint and how far the screw is free within the base. */
@@ -17,7 +17,7 @@ export const lever_mm = ({ core_mm, joint_mm, held }: BentScrew): number => join
 
 /** Design shear in N that the screw takes across the joint; `restraint` 1: free to turn, 2: held at both ends. */
 export const bendingResistance_N = (it: BentScrew, restraint: number): number =>
-  (restraint * moment_Nmm(it)) / lever_mm(it)
+  (restraint * momentOf(it)) / lever_mm(it)
 
 /** Partial factor of steel in bending (ETAG 001, annex C, from memory). */
 export const steelFactor = 1.25

@@ -1,4 +1,4 @@
-export { bendingResistance_N, lever_mm, moment_Nmm, steelFactor } from './bending'
+export { bendingResistance_N, lever_mm, momentOf, steelFactor } from './bending'
 export type { BentScrew } from './bending'
 export { edgeLoad_N_m, endReaction_N, memberLoad_N_m } from './element'
 export type { Edge, Element } from './element'

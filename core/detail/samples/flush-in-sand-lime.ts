@@ -107,7 +107,7 @@ export const flushInSandLime: Project = built({
     wind_Pa: specified(800),
     flank_deg: measured(1),
     overlength_pct: specified(1),
-    open_months: specified(2.3),
+    openFor: specified(2.3),
     corners: specified('closed'),
     tapeCorners: specified('butted'),
   },

@@ -100,7 +100,7 @@ export const onConsoles: Project = built({
     overlength_pct: specified(1),
     lap_mm: specified(50),
     work_C: measured(12),
-    open_months: specified(1.2),
+    openFor: specified(1.2),
     plumb_mm_m: measured(1),
     bow_mm_m: measured(0.5),
     frameMoisture_pct: measured(13),

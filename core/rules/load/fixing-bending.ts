@@ -1,5 +1,5 @@
 import { placedAt } from '../../detail'
-import { bendingResistance_N, factors, lever_mm, moment_Nmm } from '../../load'
+import { bendingResistance_N, factors, lever_mm, momentOf } from '../../load'
 import { exactly } from '../../units'
 import { type Words, words } from '../../words'
 import type { Place } from '../place'
@@ -87,7 +87,7 @@ export const fixingBending = rule({
     const it = bent(known, moving_mm.max)
     return [
       ...designSum(known.load, { ...known.factor, guard_N: known.duty.guard_N }),
-      { sign: '', value: moment_Nmm(it) / 1000, unit: 'Nm', says: words('moment that the core bears', 'Moment, das der Kern trägt') },
+      { sign: '', value: momentOf(it) / 1000, unit: 'Nm', says: words('moment that the core bears', 'Moment, das der Kern trägt') },
       { sign: '÷', value: lever_mm(it), unit: 'mm', says: words('widest joint and its hold in the wall', 'breiteste Fuge und Einspannung in der Wand') },
       { sign: '=', value: bendingResistance_N(it, 1), unit: 'N', says: words('free to turn at the frame', 'am Rahmen frei drehbar') },
       { sign: '', value: bendingResistance_N(it, 2), unit: 'N', says: words('held at both ends, if proven', 'beidseitig eingespannt, wenn nachgewiesen') },
