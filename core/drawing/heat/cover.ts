@@ -1,5 +1,5 @@
 import type { Point } from '../../geometry'
-import type { Box } from './labels'
+import type { Box } from './box'
 
 /** What lies where on the paper, by small cells. */
 export type Cover = {

@@ -6,6 +6,7 @@ import type { Placement } from '../place-view'
 import type { Window } from '../section/clip'
 import { paper } from '../style/pens'
 import { heights } from '../text/lettering'
+import type { Box } from './box'
 import { type Cover, coverOf } from './cover'
 import { levelWords, roomFor_mm } from './level-words'
 import type { Coldest } from './picture'
@@ -18,9 +19,6 @@ export type LabelledLine = {
   readonly paper: readonly Point[]
   readonly name?: Words
 }
-
-/** Lower left and upper right corner on the paper. */
-export type Box = readonly [Point, Point]
 
 export type LabelLook = Pick<View, 'window' | 'scale' | 'turn_deg'> & {
   readonly language: Language

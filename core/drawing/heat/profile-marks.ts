@@ -6,6 +6,7 @@ import { type Language, type Words, words } from '../../words'
 import type { ViewMark } from '../mark'
 import { heights } from '../text/lettering'
 import { line, text } from '../sheet/marks'
+import type { Box } from './box'
 import { levelWords, roomFor_mm } from './level-words'
 import type { Place } from './scale-marks'
 import type { HeatPicture } from './picture'
@@ -166,8 +167,6 @@ const coldestOn = (
     ...(box ? [text(said, box[0], { bold: true })] : []),
   ]
 }
-
-type Box = readonly [Point, Point]
 
 const boxAt = ([left, low]: Point, width: number): Box => [
   [left, low],
