@@ -62,11 +62,9 @@ const mirroredFixing = (it: Fixing, width_mm: number): Fixing => ({
 /** Zones along a side that now runs the other way: the same stretches from its other end. */
 const turned = (zones: Some<Zone>): Some<Zone> => {
   const length_mm = zones.at(-1)?.to_mm ?? 0
-  const other = zones
-    .toReversed()
-    .map((it, i, all) => ({
-      ...it,
-      to_mm: i === all.length - 1 ? length_mm : length_mm - (all[i + 1]?.to_mm ?? 0),
-    }))
+  const other = zones.toReversed().map((it, i, all) => ({
+    ...it,
+    to_mm: i === all.length - 1 ? length_mm : length_mm - (all[i + 1]?.to_mm ?? 0),
+  }))
   return isSome(other) ? other : zones
 }
