@@ -3,7 +3,7 @@ import { cameraOf } from '../../app/window/board/camera'
 import { type BoardDrawing, drawBoard } from '../../app/window/board/draw-board'
 import { partsOf, samples } from '../../core/detail'
 import { jointBand } from '../../core/movement'
-import { check } from '../../core/rules'
+import { check, emptyMemory } from '../../core/rules'
 import { cutSection } from '../../core/section'
 import type { Bench } from './bench'
 
@@ -18,6 +18,8 @@ export const dragFrame: readonly Bench[] = samples.flatMap(({ file, project }) =
     let session: Session = begun
     let drawn: BoardDrawing | undefined
     let move = 0
+    // as the window keeps it from one move to the next
+    const memory = emptyMemory()
     return {
       name: `drag ${field} of ${file} by one move`,
       wanted_ms: 8,
@@ -35,7 +37,12 @@ export const dragFrame: readonly Bench[] = samples.flatMap(({ file, project }) =
         const kept = drawn && { kept: drawn.layout.slots }
         drawn = drawBoard(now, place, section, { camera, language: 'en', numbers: true, ...kept })
         const held = gripsOf(now, view).find(it => it.at.field === field)
-        return [check(now), partsOf(now, place), held && measuresOf(now, view, held), drawn]
+        return [
+          check(now, undefined, undefined, memory),
+          partsOf(now, place),
+          held && measuresOf(now, view, held),
+          drawn,
+        ]
       },
     }
   }),
