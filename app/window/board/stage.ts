@@ -154,6 +154,10 @@ export const newStage = (container: HTMLElement): Stage => {
     return context.isPointInStroke(hit.path, x, y)
   }
 
+  const followScreen = (): void => {
+    if (ratio !== Math.min(highestRatio, window.devicePixelRatio)) fit()
+  }
+
   return {
     resize: (width_px, height_px) => {
       if (size[0] === width_px && size[1] === height_px) return
@@ -162,9 +166,11 @@ export const newStage = (container: HTMLElement): Stage => {
     },
     show: next => {
       shown = next
+      followScreen()
       update()
     },
     partAt: (x_px, y_px) => {
+      followScreen()
       if (shown === undefined) return undefined
       const { ink, colours, lying } = shown
       const [x, y] = [x_px * ratio, y_px * ratio]
@@ -175,9 +181,7 @@ export const newStage = (container: HTMLElement): Stage => {
       })
       return found?.group.part
     },
-    followScreen: () => {
-      if (ratio !== Math.min(highestRatio, window.devicePixelRatio)) fit()
-    },
+    followScreen,
     paintNow: () => {
       onCanvas = undefined
       update()
