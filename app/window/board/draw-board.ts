@@ -4,7 +4,6 @@ import {
   drawSection,
   type Slots,
   standInWindow,
-  type View,
   zoneLook,
   type DrawnSection,
 } from '../../../core/drawing'
@@ -88,17 +87,21 @@ export const covers = (drawn: BoardDrawing, camera: Camera): boolean => {
 }
 
 /**
- * The outlines of a part in a drawn view: what is traced when it is selected, or left behind when it moves.
+ * The outlines of a part as it is drawn: what is traced when it is selected, or left behind when it moves.
  * Chambers inside a body are no outlines of it.
  */
-export const outlinesOf = (view: View, parts: readonly string[]): readonly (readonly Point[])[] =>
-  view.marks.flatMap(mark => {
-    if (mark.kind !== 'path' || mark.part === undefined || !parts.includes(mark.part) || mark.pen === 'axis')
-      return []
-    if (!mark.closed) return [mark.points]
-    const [first] = mark.points
-    return first && turns(mark.points) > 0 ? [[...mark.points, first]] : []
-  })
+export const outlinesOf = (
+  { ink }: Pick<BoardDrawing, 'ink'>,
+  parts: readonly string[],
+): readonly (readonly Point[])[] =>
+  parts
+    .flatMap(part => ink.parts.get(part)?.marks ?? [])
+    .flatMap(mark => {
+      if (mark.kind !== 'path' || mark.pen === 'axis') return []
+      if (!mark.closed) return [mark.points]
+      const [first] = mark.points
+      return first && turns(mark.points) > 0 ? [[...mark.points, first]] : []
+    })
 
 /** Twice the area that a line goes round, negative where it goes round clockwise, as a hole does. */
 const turns = (points: readonly Point[]): number =>
