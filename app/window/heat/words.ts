@@ -9,7 +9,6 @@ export const say = {
   alongInside: words('Along the inner surface, °C', 'Entlang der inneren Oberfläche, °C'),
   alongWhat: words('wall, reveal, frame, glass', 'Wand, Leibung, Rahmen, Glas'),
   updating: words('updating', 'wird erneuert'),
-  conditions: words('Conditions', 'Randbedingungen'),
   resistances: words('R_si, R_se', 'R_si, R_se'),
   resistancesBecause: words(
     'resistances of the surface criterion: on wall, reveal and sill; on frame and glass {0}',
@@ -69,10 +68,6 @@ export const say = {
   lies: words('lies there', 'liegt dort'),
   noWater: words('No water gathers in any month.', 'In keinem Monat fällt Tauwasser an.'),
   comparePositions: words('Compare positions', 'Lagen vergleichen'),
-  needsCriterion: words(
-    'dew point and mould limit by the air inside',
-    'Taupunkt und Schimmelgrenze aus der Raumluft',
-  ),
 } as const
 
 /** Values of the winter, outside first, by names as short as the column of heat is narrow. */
