@@ -1,6 +1,8 @@
 import type { Stated, Unit } from '../units'
 import { type Some, type Words, words } from '../words'
-import type { Word } from './choice-field'
+
+/** A word of a closed list, and how people say it. */
+type Word = { readonly value: string; readonly name: Words }
 
 /** An amount that is told of an opening and its work, within what can be. */
 export type ToldAmount = {

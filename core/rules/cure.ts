@@ -4,7 +4,8 @@ import { sides } from '../kinds'
 import { isSome, type Some, words } from '../words'
 import type { Remedy, Verdict } from './finding'
 import { type Judged, judging } from './judge-opening'
-import { alone, type Job, type Place } from './place'
+import type { Job } from './job'
+import { alone, type Place } from './place'
 import { usesIn } from './uses'
 
 /** What cures a finding, of all that its rule proposes. */

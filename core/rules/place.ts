@@ -6,7 +6,6 @@ import type { Practice } from '../practice'
 import type { AnySeal } from '../seals'
 import type { PhysicsOf } from '../vapour'
 import type { Where } from './finding'
-import type { Memory } from './memory'
 import type { UsesOf } from './uses'
 
 /** One zone of a side of an opening, with all that meets there; `seal` where one part of it is meant. */
@@ -44,14 +43,11 @@ export const whereOf = (about: About, { opening, side, zone, seal, fixing }: Pla
   return seal ? { opening: of, side, zone: zone.id, part: seal.id } : { opening: of, side, zone: zone.id }
 }
 
-/** A project as it is asked about, under a practice. */
-export type Job = Pick<Place, 'project' | 'practice' | 'uses' | 'physics'> & {
-  /** what rules answered before, here or in a project that is much the same */
-  readonly memory: Memory
-}
-
 /** Every zone of an opening: head, left, right, sill. */
-export const placesOf = ({ project, practice, uses, physics }: Job, id: Id): readonly Place[] => {
+export const placesOf = (
+  { project, practice, uses, physics }: Pick<Place, 'project' | 'practice' | 'uses' | 'physics'>,
+  id: Id,
+): readonly Place[] => {
   const opening = entry(project.openings, id)
   const wall = entry(project.walls, opening.wall)
   const frame = entry(project.frames, opening.frame)

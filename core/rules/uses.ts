@@ -2,7 +2,7 @@ import { type Project, zonesOf } from '../detail'
 import type { Id } from '../geometry'
 import type { FrameMaterial, RevealForm, Side } from '../kinds'
 import { jointBand, type JointBand } from '../movement'
-import { formAtFrame } from './readings/kinds'
+import { formAtFrame } from './form-at-frame'
 
 /** One zone that a joint type is used in: a change of the type has to suit all of them. */
 export type Use = {

@@ -1,6 +1,7 @@
 import type { FrameMaterial, RevealForm } from '../../kinds'
 import { specified } from '../../units'
 import { words } from '../../words'
+import { formAtFrame } from '../form-at-frame'
 import type { Reading } from '../reading'
 
 /** What the frame is made of. */
@@ -14,9 +15,6 @@ export const frameMaterial: Reading<FrameMaterial> = {
   },
   fallback: () => undefined,
 }
-
-/** The form of a reveal where the frame stands: the splay of a flank begins behind it. */
-export const formAtFrame = (form: RevealForm): RevealForm => (form === 'splayed' ? 'butt' : form)
 
 /** How the reveal receives the frame. */
 export const revealForm: Reading<RevealForm> = {
