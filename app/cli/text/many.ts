@@ -4,7 +4,7 @@ import { type Finding, labels } from '../../../core/rules'
 import { type Language, filled, words } from '../../../core/words'
 import { findingLines } from './finding'
 import { byOpening } from './by-opening'
-import type { Reported } from './report'
+import type { Reported } from './reported'
 import { wrapped } from './wrap'
 
 /** More openings than these are not read one by one: ours. */

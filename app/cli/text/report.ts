@@ -2,7 +2,6 @@ import { type Project, type ZonePlace, jointOf, openingOf } from '../../../core/
 import type { Id } from '../../../core/geometry'
 import { type Side, sideName, sides } from '../../../core/kinds'
 import { jointBand } from '../../../core/movement'
-import type { Practice } from '../../../core/practice'
 import {
   type Finding,
   type NotApplicable,
@@ -12,20 +11,12 @@ import {
   verdicts,
 } from '../../../core/rules'
 import { usualDecimals, writeBand, writeQuantity } from '../../../core/units'
-import type { Language, Words } from '../../../core/words'
+import type { Language } from '../../../core/words'
 import { byOpening } from './by-opening'
 import { findingLines } from './finding'
 import { fewOpenings, manyLines } from './many'
+import type { Reported } from './reported'
 import { wrapped } from './wrap'
-
-/** What a report is about. */
-export type Reported = {
-  readonly file: string
-  readonly project: Project
-  readonly practice: Practice
-  readonly report: Report
-  readonly notes: readonly Words[]
-}
 
 /**
  * A report to be read: how many of each verdict, then every place with its findings, worst first. Sides of an opening
