@@ -1,3 +1,4 @@
+import { Konva } from 'konva/lib/_CoreInternals.js'
 import { type InkGroup, type Layer, paintOrder } from '../../../core/drawing'
 import type { Id, Point } from '../../../core/geometry'
 import { type Box, grown, shifted, touches } from './box'
@@ -12,7 +13,7 @@ export type Lying = { readonly x_px: number; readonly y_px: number; readonly pap
 export type Shown = { readonly ink: ViewInk; readonly colours: Colours; readonly lying: Lying }
 
 /**
- * The painted section on a canvas as large as the board. Only what has changed is painted again: a drag paints the box
+ * The painted section: one Konva layer as large as the board, which does not clear itself. Only what has changed is painted again: a drag paints the box
  * that looks different, a pan slides what is there and paints the strips that come in.
  */
 export type Stage = {
@@ -31,16 +32,20 @@ const highestRatio = 3
 /** How near a line must be to be taken, in paper mm each side. */
 const lineReach_mm = 1.2
 
-export const newStage = (container: HTMLElement): Stage => {
-  const canvas = document.createElement('canvas')
-  container.append(canvas)
-  const context = canvas.getContext('2d')
-  if (!context) throw new Error('this browser paints no canvas')
+export const newStage = (container: HTMLDivElement): Stage => {
+  const stage = new Konva.Stage({ container, width: 1, height: 1, listening: false })
+  const layer = new Konva.Layer({ listening: false, clearBeforeDraw: false })
+  stage.add(layer)
+  const surface = layer.getCanvas()
+  const canvas = surface._canvas
+  const context = surface.getContext()._context
   let size: readonly [width_px: number, height_px: number] = [1, 1]
   let ratio = 1
   let shown: Shown | undefined
   /** what is on the canvas; nothing where all of it has to be painted */
   let onCanvas: Shown | undefined
+  /** what the layer paints when it is drawn */
+  let waiting: readonly Box[] = []
   let ready = new WeakMap<InkGroup, Painted>()
 
   const readyOf = (group: InkGroup, colours: Colours): Painted => {
@@ -52,9 +57,8 @@ export const newStage = (container: HTMLElement): Stage => {
   /** Makes the canvas as large as its place; what was on it is gone. */
   const fit = (): void => {
     ratio = Math.min(highestRatio, window.devicePixelRatio)
-    const [width, height] = size.map(it => Math.round(it * ratio))
-    Object.assign(canvas, { width, height })
-    Object.assign(canvas.style, { width: `${size[0]}px`, height: `${size[1]}px` })
+    surface.setPixelRatio(ratio)
+    stage.size({ width: size[0], height: size[1] })
     onCanvas = undefined
     update()
   }
@@ -100,8 +104,19 @@ export const newStage = (container: HTMLElement): Stage => {
       lying: shown.lying,
     }
     onCanvas = { ...shown, lying }
-    for (const box of boxes) paint(onCanvas, box)
+    waiting = boxes
+    // At once, not with the next frame: ink and what lies over it then move together.
+    layer.drawScene()
   }
+  const section = new Konva.Shape({
+    listening: false,
+    perfectDrawEnabled: false,
+    sceneFunc: () => {
+      if (onCanvas) for (const box of waiting) paint(onCanvas, box)
+      waiting = []
+    },
+  })
+  layer.add(section)
 
   /** The boxes that have to be painted, and where the paper then lies; what only slides is slid. Nothing where all is to be painted. */
   const differing = (
@@ -186,7 +201,7 @@ export const newStage = (container: HTMLElement): Stage => {
       onCanvas = undefined
       update()
     },
-    end: () => canvas.remove(),
+    end: () => stage.destroy(),
   }
 }
 
