@@ -61,16 +61,7 @@ describe('a drawing is written', () => {
     expect(svg).toContain('mould limit 12.6')
     for (const layer of ['JW-HEAT', 'JW-ISOTHERM', 'JW-ISOTHERM-STRONG', 'JW-ISOTHERM-NAMED'])
       expect(dxf).toMatch(new RegExp(`^${layer}\\r?$`, 'm'))
-    const several = await typed(
-      'draw',
-      right,
-      '--to',
-      at('many.svg'),
-      '--cut',
-      'all',
-      '--show',
-      'heat',
-    )
+    const several = await typed('draw', right, '--to', at('many.svg'), '--cut', 'all', '--show', 'heat')
     expect(several.code).toBe(2)
     expect(several.err).toContain('one cut at a time')
   })

@@ -289,7 +289,7 @@ describe('without a pointer', () => {
   it('a whole joint is built: frame, joint, three seals, a sill, and it is saved', async () => {
     const { page, faults } = await open({
       before: 'delete window.showOpenFilePicker; delete window.showSaveFilePicker',
-      ready: async it => it.route('**/*', route => route.continue()),
+      ready: async it => void (await it.route('**/*', route => route.continue())),
     })
     const press = async (...keys: readonly string[]) => {
       for (const key of keys) await page.keyboard.press(key)
