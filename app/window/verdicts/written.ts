@@ -1,5 +1,5 @@
-import { choiceOf, type FieldAt, fieldOf, type Project } from '../../../core/detail'
-import { type Finding, verdicts, type Verdict } from '../../../core/rules'
+import { fieldOf, type Project } from '../../../core/detail'
+import { fieldName, type Finding, verdicts, type Verdict } from '../../../core/rules'
 import { source, trustName } from '../../../core/sources'
 import {
   decimalsThatTell,
@@ -9,7 +9,7 @@ import {
   writeNumber,
   writeQuantity,
 } from '../../../core/units'
-import { filled, type Language, listed, same, type Words } from '../../../core/words'
+import { filled, type Language, listed } from '../../../core/words'
 import { capital } from '../capital'
 import { say } from '../window-words'
 
@@ -30,7 +30,7 @@ export const keyOf = ({ rule, where }: Finding): string =>
 export const writeVerdict = (it: Finding, language: Language): WrittenVerdict => {
   const word = say[it.verdict][language]
   if (it.verdict === 'unknown') {
-    const names = listed(it.missing.map(nameOfField))
+    const names = listed(it.missing.map(fieldName))
     return { actual: filled(say.missing, names)[language], required: '', short: word, margin: undefined }
   }
   const compared = it.compared
@@ -77,17 +77,13 @@ export const writeVerdict = (it: Finding, language: Language): WrittenVerdict =>
 const signed = (margin: string): string =>
   margin.startsWith('−') ? margin : /^0(?:[.,]0+)?(?![\d.,])/.test(margin) ? `±${margin}` : `+${margin}`
 
-/** The name of a value that is missing or assumed. */
-export const nameOfField = ({ field }: FieldAt): Words =>
-  fieldOf(field)?.name ?? choiceOf(field)?.name ?? same(field)
-
 /** The assumed values beneath a finding, each once, with their present numbers. */
 export const writeRests = (project: Project, it: Finding, language: Language): readonly string[] => [
   ...new Set(
     it.restsOn.map(at => {
       const field = fieldOf(at.field)
       const value = field?.read(project, at.part) ?? field?.fallback(project, at.part)
-      const name = nameOfField(at)[language]
+      const name = fieldName(at)[language]
       return field && value ? `${name} ${writeQuantity(value.value, field.unit, language)}` : name
     }),
   ),
