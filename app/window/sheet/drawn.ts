@@ -13,6 +13,7 @@ import {
 } from '../../../core/drawing'
 import { type Side, sides } from '../../../core/kinds'
 import { jointBand } from '../../../core/movement'
+import { needsHeat, type Report } from '../../../core/rules'
 import { cutSection } from '../../../core/section'
 import { isSome, type Language, type Some } from '../../../core/words'
 import type { Readings } from '../state/readings.svelte'
@@ -48,7 +49,7 @@ export const drawnSheet = ({ project, view, report }: From, kind: SheetKind, ask
     const { planned_mm } = jointBand(project, place.opening, side, place.zone.id)
     return [{ place, section: cutSection(project, place, { state: 'planned', width_mm: planned_mm }) }]
   }
-  const options = { language, palette, unit, report, ...(paper && { paper }) }
+  const options = { language, palette, unit, report: withoutHeat(report), ...(paper && { paper }) }
   if (kind === 'cuts') {
     const cuts = (['head', 'left', 'sill'] as const).flatMap(cutAt)
     if (!isSome(cuts)) return { pages: [], scales: [] }
@@ -83,3 +84,12 @@ const scaleOf = ({ scale }: SheetChoices, scales: readonly number[]): { readonly
 /** The name that a sheet is offered under: letters and digits of its number, and what it shows. */
 export const exportName = (number: string, shows: string, extension: string): string =>
   `${number.replace(/[^\p{L}\p{N}-]+/gu, '-').replace(/^-+|-+$/g, '') || 'detail'}-${shows}.${extension}`
+
+/**
+ * What is said of a cut without solving its heat. An answer that comes later must not change a sheet: the same project
+ * gives the same sheet here and at the command line; verdicts on heat stand in the check report.
+ */
+const withoutHeat = (report: Report): Report => ({
+  ...report,
+  findings: report.findings.filter(it => !needsHeat.includes(it.rule)),
+})
