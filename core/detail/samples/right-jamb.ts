@@ -3,6 +3,7 @@ import type { Project } from '../model'
 import { built } from './build'
 import { counts, distancesAt, supportsAt } from './blocks'
 import { title } from './title'
+import { workAsItShouldBe } from './work-as-it-should-be'
 import { insulatedMasonry } from '../starters/walls'
 
 /** A timber window in external insulation, sealed in three planes as it should be. */
@@ -50,11 +51,16 @@ export const rightJamb: Project = built({
     axis_mm: specified(45),
     corner_mm: specified(130),
     counts: counts(3, 3, 3),
+    core_mm: specified(5.5),
+    steel_N_mm2: specified(600),
+    resistance_N: specified(900),
   },
   blocks: [...supportsAt(100, 150, 1080), ...distancesAt(1480)],
   asked: {
     exposure: specified('covered'),
     guarding: specified('no'),
     baseKnown: specified('yes'),
+    mass_kg: specified(76),
   },
+  told: workAsItShouldBe,
 })
