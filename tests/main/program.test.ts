@@ -1,5 +1,5 @@
 import { existsSync } from 'node:fs'
-import { mkdtemp, writeFile } from 'node:fs/promises'
+import { mkdtemp, readFile, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { beforeEach, describe, expect, it, vi } from 'vitest'
@@ -64,6 +64,8 @@ describe('the start', () => {
     await started()
     double.send(channels.language, page, 'de')
     await vi.waitFor(() => expect(JSON.stringify(didOf('menu').at(-1))).toContain('Datei'))
+    // What is remembered is on the disk a little later.
+    await vi.waitFor(async () => expect(await readFile(join(folder, 'language'), 'utf8')).toBe('de'))
     BrowserWindow.made = []
     double.done.length = 0
     await started()
