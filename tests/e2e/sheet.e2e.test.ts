@@ -86,7 +86,7 @@ describe('the view of sheets', () => {
     expect(png.includes('pHYs')).toBe(true)
     // width and height stand behind the signature and the head of the first chunk
     const [width, height] = [png.readUInt32BE(16), png.readUInt32BE(20)]
-    expect([width / 300, height / 300].map(it => Math.round(it * 25.4))).toEqual([420, 297])
+    expect([width / 300, height / 300].map(it => Math.round(it * 25.4))).toEqual([210, 297])
     expect(faults).toEqual([])
   })
 

@@ -155,7 +155,7 @@ describe('print', () => {
     const near = lengths.reduce((best, it) => (Math.abs(it - 100) < Math.abs(best - 100) ? it : best), 0)
     expect(Math.abs(near - 100)).toBeLessThan(0.2)
     const [, wide, high] = /\/MediaBox \[\s*0\s+0\s+([\d.]+)\s+([\d.]+)/.exec(unpacked(pdf)) ?? []
-    expect([Number(wide) / mm, Number(high) / mm].map(Math.round)).toEqual([420, 297])
+    expect([Number(wide) / mm, Number(high) / mm].map(Math.round)).toEqual([210, 297])
     // The page looks as before once it is printed.
     await page.evaluate(`window.dispatchEvent(new Event('afterprint'))`)
     expect(await page.locator('.printed').count()).toBe(0)
