@@ -3,7 +3,14 @@ import { applyEdits, type Edit, type Project, samples, sizesOf } from '../../../
 import { jointBand, rebateBand } from '../../../core/movement'
 import { measured, specified } from '../../../core/units'
 
-const behindNib = samples.find(it => it.file === 'protected-sill')?.project
+/** A project behind a nib of which nobody has measured the gap. */
+const behindNib = ((): Project | undefined => {
+  const project = samples.find(it => it.file === 'protected-sill')?.project
+  const opening = project?.openings['opening-14']
+  if (!project || !opening) return undefined
+  const { rebates_mm: _, ...survey } = { ...opening.survey }
+  return { ...project, openings: { ...project.openings, 'opening-14': { ...opening, survey } } }
+})()
 const after = (...edits: readonly Edit[]): Project => {
   if (behindNib === undefined) throw new Error('no sample stands behind a nib')
   const found = applyEdits(behindNib, edits)
