@@ -16,8 +16,8 @@ const pageOf = async (drawing: Drawing): Promise<Picture> => {
   return paintedByPoppler(await pdf.write(sheetsOf(drawing), sheetFonts), drawing.size_mm)
 }
 
-/** Painters of pictures kern words whatever they are told, which moves a letter by up to this. */
-const clear_px = 2
+/** Painters of pictures kern words whatever they are told: pairs such as Te and Ta of one line add up to half a millimetre. */
+const clear_px = 4
 
 /** How many blocks of 5 × 5 pixels have ink in one picture while the other is white there and around. */
 const missing = (inked: Picture, other: Picture): number => {
