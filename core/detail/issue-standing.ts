@@ -1,5 +1,4 @@
 import { digestOf } from './file/save'
-import { projectSchema } from './file/schema'
 import type { IssueState, Revision } from './issue'
 import type { Project } from './model'
 
@@ -24,5 +23,5 @@ export const lastRevision = ({ title }: Project): Revision | undefined => title.
  */
 export const designDigest = (project: Project): string => {
   const { revisions: _revisions, status: _status, ...title } = project.title
-  return digestOf(projectSchema.parse({ ...project, title }))
+  return digestOf({ ...project, title })
 }

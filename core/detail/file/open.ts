@@ -7,7 +7,7 @@ import type { Plain } from '../versions/upgrade'
 import { overCaps } from './caps'
 import { consistencyProblems } from './consistent'
 import { withSoundPhotos } from './photos'
-import { digestOf } from './save'
+import { digestOfRead } from './save'
 import { projectSchema } from './schema'
 
 /** The version that this program writes. */
@@ -42,7 +42,7 @@ export const openProject = (text: string): Result<Opened> => {
   const notes: Words[] = [...sound.notes]
   if (newer) notes.push(words('A newer program wrote this file: it opens for reading only.', 'Ein neueres Programm hat diese Datei geschrieben: sie öffnet nur zum Lesen.')) // prettier-ignore
   else if (tag.value.version < formatVersion) notes.push(words('An older program wrote this file: saving brings it up to date.', 'Ein älteres Programm hat diese Datei geschrieben: Speichern bringt sie auf den Stand.')) // prettier-ignore
-  else if (digest !== digestOf(found.data)) notes.push(words('This file was changed outside this program.', 'Diese Datei wurde außerhalb dieses Programms geändert.')) // prettier-ignore
+  else if (digest !== digestOfRead(found.data)) notes.push(words('This file was changed outside this program.', 'Diese Datei wurde außerhalb dieses Programms geändert.')) // prettier-ignore
   return ok({ project: sound.project, readOnly: newer, notes })
 }
 

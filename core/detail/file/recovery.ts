@@ -3,7 +3,7 @@ import { z } from 'zod'
 import type { Result } from '../../units'
 import { contentDigest } from './elsewhere'
 import { openProject } from './open'
-import { digestOf } from './save'
+import { digestOfRead } from './save'
 import { type Disk, saveSafely } from './save-safely'
 import { textOf } from './utf-8'
 
@@ -135,5 +135,5 @@ const readCopy = (bytes: Uint8Array): Copy | undefined => {
 /** Whether a copy opens and holds something else than its file did. */
 const saysMore = ({ text, stamp }: Copy): boolean => {
   const read = openProject(text)
-  return read.ok && digestOf(read.value.project) !== stamp
+  return read.ok && digestOfRead(read.value.project) !== stamp
 }

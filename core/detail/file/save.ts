@@ -12,11 +12,17 @@ export const extension = 'jamb'
  */
 export const saveProject = (project: Project): string => {
   const plain = projectSchema.parse(project)
-  return written({ ...plain, digest: digestOf(plain) })
+  return written({ ...plain, digest: digestOfRead(plain) })
 }
 
-/** The digest of a project's values, whatever white space its file has. Of a photo its own digest counts, not its bytes again. */
-export const digestOf = (project: Project): string =>
+/**
+ * The digest of a project's values, whatever white space its file has and in whatever order its keys were set. Of a photo
+ * its own digest counts, not its bytes again. A project that its own schema refuses throws.
+ */
+export const digestOf = (project: Project): string => digestOfRead(projectSchema.parse(project))
+
+/** The same digest for a project that has just come out of the schema, and so has its keys in the schema's order. */
+export const digestOfRead = (project: Project): string =>
   `sha256:${bytesToHex(sha256(utf8ToBytes(written(withoutBytes(project)))))}`
 
 const withoutBytes = ({ photos, ...rest }: Project): object =>

@@ -7,6 +7,7 @@ import {
   keepCopy,
   daysKept,
   letGoOf,
+  openProject,
   samples,
   saveProject,
 } from '../../../core/detail'
@@ -82,6 +83,14 @@ describe('a copy of unsaved work', () => {
     await keepCopy(shelf, 'kept', aCopy({ stamp: digestOf(second) }))
     expect(await copiesIn(shelf, 'kept', after(1))).toHaveLength(1)
   })
+
+  test.each(samples)(
+    'of $file has the digest that its file will have, in whatever order its keys were set',
+    ({ project }) => {
+      const read = openProject(saveProject(project))
+      expect(read.ok && digestOf(read.value.project)).toBe(digestOf(project))
+    },
+  )
 
   test('goes when it is let go of, and others stay', async () => {
     const { shelf, files } = aShelf()
