@@ -101,7 +101,8 @@ const lead_mm = ({ lead, flank }: End): number => lengthOf([...lead, ...flank.sl
 const isOuter = (it: Film): boolean => it.plane === 'outer'
 const endOf = (it: Film, bay: Bay): End => (isOuter(it) ? bay.ends.outer : bay.ends.inner)
 
-const foldSteps = 12
+/** Even, so that the lowest place is one; no multiple of four, as on the turn of the curve a place is a corner or not by rounding. */
+const foldSteps = 14
 
 /** One wave across the joint, hanging by `depth`: (1 − cos) / 2, from the frame to the wall. */
 const wave = (width_mm: number, depth_mm: number): readonly Point[] =>
