@@ -1,5 +1,6 @@
 import type { Point } from '../../../geometry'
 import { crossing, fieldAt, type Lattice } from './lattice'
+import { thinned } from './thin'
 
 /**
  * A line of one temperature, the warmer side at its left, in model mm. It is closed, or begins and ends on the border
@@ -14,8 +15,8 @@ export type Isotherm = {
 }
 
 /**
- * Traces the lines of all levels (ascending) through the lattice. Points lie on the level exactly; between them a line
- * is straight and leaves the level by no more than `tolerance_mm`. The same field gives the same lines in the same order.
+ * Traces the lines of all levels (ascending) through the lattice. Points lie on the level; between them a line is straight
+ * and leaves the level by no more than `tolerance_mm`, half of it for bends and half for places left out. The same field gives the same lines in the same order.
  */
 export const trace = (
   lattice: Lattice,
@@ -116,7 +117,7 @@ type Path = {
 const placesOf = (lattice: Lattice, { level_C, path, of, tolerance_mm }: Path): Point[] => {
   const at = { x: 0, y: 0 }
   const found = { value: 0, dx: 0, dy: 0 }
-  const near2 = tolerance_mm * tolerance_mm
+  const near2 = (tolerance_mm / 2) ** 2
   crossing(lattice, of.from[path[0]!]!, level_C, at)
   let [x0, y0] = [at.x, at.y]
   const points: Point[] = [[x0, y0]]
@@ -150,5 +151,5 @@ const placesOf = (lattice: Lattice, { level_C, path, of, tolerance_mm }: Path): 
     points.push([x1, y1])
     ;[x0, y0] = [x1, y1]
   })
-  return points
+  return thinned(points, tolerance_mm / 2)
 }

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { contoursOf } from '../../../../core/drawing/heat/contours/contours'
+import { thinned } from '../../../../core/drawing/heat/contours/thin'
 import { areaOf, type Outline, type Point } from '../../../../core/geometry'
 import { type HeatCase, type Solution, solveCase, temperatureAt } from '../../../../core/heat'
 import { aHeatPicture } from '../../../given/a-heat-picture'
@@ -112,6 +113,31 @@ describe('lines', () => {
     const one = aHeatPicture('right-jamb', 'left').picture.solution
     const other = aHeatPicture('right-jamb', 'left').picture.solution
     expect(JSON.stringify(contoursOf(other, look))).toBe(JSON.stringify(contoursOf(one, look)))
+  })
+})
+
+describe('a thinned line', () => {
+  test.each(Array.from({ length: 200 }, (_, i) => i + 1))('seed %i: passes all that it leaves out', seed => {
+    const next = randomFrom(seed)
+    const [straight, tolerance_mm] = [next.between(0.2, 3), next.between(0.01, 0.5)]
+    let [x, y, way] = [0, 0, 0]
+    const points = Array.from({ length: 300 }, (): Point => {
+      way += next.between(-1, 1) / straight
+      const step = next.between(0, 1) ** 3
+      return [(x += step * Math.cos(way)), (y += step * Math.sin(way))]
+    })
+    const kept = thinned(points, tolerance_mm)
+    expect([kept[0], kept.at(-1)]).toEqual([points[0], points.at(-1)])
+    expect(kept.length).toBeLessThan(points.length)
+    let stretch = 0
+    for (const at of points) {
+      if (at === kept[stretch + 1] && stretch + 2 < kept.length) stretch++
+      const near = [stretch - 1, stretch].flatMap(i => {
+        const [a, b] = [kept[i], kept[i + 1]]
+        return a && b ? [distance(at, [a, b])] : []
+      })
+      expect(Math.min(...near)).toBeLessThanOrEqual(tolerance_mm + 1e-12)
+    }
   })
 })
 
