@@ -44,7 +44,11 @@ export const inkArea = (
 }
 
 /** Points as flat coordinates. */
-export const flatOf = (points: readonly Point[]): Flat => points.flat()
+export const flatOf = (points: readonly Point[]): Flat => {
+  const flat = new Array<number>(2 * points.length)
+  for (let i = 0; i < points.length; i++) [flat[2 * i], flat[2 * i + 1]] = points[i]!
+  return flat
+}
 
 const blackOrPaper = (colour: string): string =>
   parseInt(colour.slice(1, 3), 16) * 3 +
