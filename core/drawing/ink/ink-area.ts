@@ -45,8 +45,8 @@ export const inkArea = (
 
 /** Points as flat coordinates. */
 export const flatOf = (points: readonly Point[]): Flat => {
-  const flat = new Array<number>(2 * points.length)
-  for (let i = 0; i < points.length; i++) [flat[2 * i], flat[2 * i + 1]] = points[i]!
+  const flat: number[] = []
+  for (const [x, y] of points) flat.push(x, y)
   return flat
 }
 
