@@ -4,9 +4,10 @@ import type { Plane, Side } from '../kinds'
 import type { LimitKey, OwnRow } from '../practice'
 import type { Result, Stated } from '../units'
 import type { FieldAt } from './field'
+import type { FixingKind } from './fixing'
 import type { IssueState, Revision } from './issue'
 import type { Project } from './model'
-import type { PinnedPhoto } from './photo'
+import type { PhotoTold } from './photo'
 import type { Piece } from './piece'
 
 /** A text of the title block. */
@@ -39,14 +40,25 @@ export interface Edits {
   duplicate: { readonly part: Id }
   /** inserts a layer into a wall: before a layer, or at the inside */
   insert: { readonly into: Id; readonly before?: Id; readonly material: Id; readonly thickness_mm: number }
-  /** puts a fresh part into an opening: a block on a side, a mullion or a transom where it is said, else in the middle */
-  add: { readonly into: Id; readonly part: AddedPart; readonly side?: Side; readonly at_mm?: number }
+  /**
+   * puts a fresh part into an opening: a block on a side, a mullion or a transom where it is said, else in the middle; a
+   * fixing of a kind
+   */
+  add: {
+    readonly into: Id
+    readonly part: AddedPart
+    readonly side?: Side
+    readonly at_mm?: number
+    readonly fixing?: FixingKind
+  }
   /** states the axes of the fixings of a side, or goes back to their count */
   'place-fixings': { readonly fixing: Id; readonly side: Side; readonly positions_mm?: readonly number[] }
   /** counts the fixings of a side so that no two stand further apart */
   'space-fixings': { readonly fixing: Id; readonly side: Side; readonly spacing_mm: number }
   /** pins a photo to an opening, a JPEG in base64 */
-  'pin-photo': { readonly opening: Id; readonly jpeg: string } & Omit<PinnedPhoto, 'id' | 'photo'>
+  'pin-photo': { readonly opening: Id; readonly jpeg: string } & PhotoTold
+  /** says anew what a pinned photo shows, where and when it was taken */
+  'tell-photo': { readonly photo: Id } & PhotoTold
   /** takes out a layer, a seal, a part of an opening, or an opening beside others */
   remove: { readonly part: Id }
   /** moves a layer before another of the same wall, or to the inside */

@@ -15,6 +15,14 @@ export type PartLists = {
   readonly transoms: Mullion
   readonly photos: PinnedPhoto
 }
+/** No opening has more of them, and no file holds more: ours, far above what is used. */
+export const mostListed: Readonly<Record<keyof PartLists, number>> = {
+  fixings: 20,
+  blocks: 40,
+  mullions: 20,
+  transoms: 20,
+  photos: 40,
+}
 /** The parts of which an opening has one or none. */
 export type SingleParts = { readonly sill: Sill; readonly box: Box }
 

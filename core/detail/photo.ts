@@ -13,3 +13,6 @@ export type PinnedPhoto = {
   readonly date?: string
   readonly note: string
 }
+
+/** What is told of a pinned photo: what it shows, where and when it was taken. */
+export type PhotoTold = Omit<PinnedPhoto, 'id' | 'photo'>

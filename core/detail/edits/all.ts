@@ -6,7 +6,7 @@ import { insert, move, remove } from './layers'
 import { add, placeFixings, spaceFixings } from './opening-parts'
 import { dropLimit, ownLimit } from './own-limits'
 import { paste } from './paste'
-import { pinPhoto } from './photos'
+import { pinPhoto, tellPhoto } from './photos'
 import { rename } from './rename'
 import { putBack, takeOut } from './taken-out'
 import { entitle, issue } from './issue'
@@ -29,6 +29,7 @@ export const editKinds: EditKinds = {
   'place-fixings': placeFixings,
   'space-fixings': spaceFixings,
   'pin-photo': pinPhoto,
+  'tell-photo': tellPhoto,
   insert,
   remove,
   move,

@@ -4,12 +4,12 @@ import { assumed } from '../../units'
 import type { Box } from '../box'
 import type { AddedPart } from '../edit'
 import { frameOf, profileOf } from '../find'
-import type { Block, Fixing, Mullion } from '../fixing'
+import type { Block, Fixing, FixingKind, Mullion } from '../fixing'
 import type { Opening, Project } from '../model'
 import { roomBefore_mm, roomBehind_mm } from '../allowed/room'
 import type { Sill } from '../sill'
 
-type At = { readonly id: Id; readonly side: Side; readonly at_mm: number }
+type At = { readonly id: Id; readonly side: Side; readonly at_mm: number; readonly fixing: FixingKind }
 
 /** What an opening becomes by a fresh part, all of it assumed: usual sizes, common practice, to be put right at once. */
 export const freshPart =
@@ -31,9 +31,9 @@ export const freshPart =
     }
   }
 
-const freshFixing = (project: Project, opening: Opening, { id }: At): Fixing => ({
+const freshFixing = (project: Project, opening: Opening, { id, fixing }: At): Fixing => ({
   id,
-  kind: 'frame-screw',
+  kind: fixing,
   diameter_mm: assumed(7.5),
   embedment_mm: assumed(60),
   axis_mm: assumed(Math.round(profileOf(frameOf(project, opening.id)).depth_mm / 2)),

@@ -4,13 +4,16 @@ import { ok, refused, specified } from '../../units'
 import { isSome, words } from '../../words'
 import { type EditKind, addedParts } from '../edit'
 import { withFixing, withOpening } from '../fields/tables'
-import { entryAt, fixingOf, frameOf, profileOf } from '../find'
+import { entryAt, fixingOf, frameOf, openingOf, profileOf } from '../find'
+import { fixingKinds } from '../fixing'
 import type { Opening, Project } from '../model'
 import { listedPart, memberOf, type PartLists, singlePart } from '../opening-parts'
 import { emptyBays, neededIn, sideLength_mm } from '../positions'
 import { freshPart } from './fresh-part'
 import { withMaterials } from './materials'
 import { numbered } from './numbered'
+import { overfull } from './overfull'
+import { withoutPhoto } from './photos'
 import { named } from './rename'
 import { standing } from './standing'
 
@@ -23,6 +26,7 @@ export const add: EditKind<'add'> = {
     part: z.enum(addedParts),
     side: z.enum(sides).exactOptional(),
     at_mm: z.number().exactOptional(),
+    fixing: z.enum(fixingKinds).exactOptional(),
   }),
   apply: (project, edit) => {
     const opening = entryAt(project.openings, edit.into)
@@ -49,8 +53,15 @@ export const add: EditKind<'add'> = {
       project,
       edit.part === 'mullion' || edit.part === 'transom' ? 'member' : edit.part,
     )
-    const fresh = freshPart(counted.project, opening, edit.part, { id: counted.id, side, at_mm })
-    return standing(withMaterials(withOpening(counted.project, opening.id, it => ({ ...it, ...fresh(it) }))))
+    const fresh = freshPart(counted.project, opening, edit.part, {
+      id: counted.id,
+      side,
+      at_mm,
+      fixing: edit.fixing ?? 'frame-screw',
+    })
+    const next = withOpening(counted.project, opening.id, it => ({ ...it, ...fresh(it) }))
+    const problem = overfull(openingOf(next, opening.id))
+    return problem ? refused(problem) : standing(withMaterials(next))
   },
 }
 
@@ -66,6 +77,8 @@ export const withoutPart = (project: Project, id: string): Project | undefined =
         stays: it.stays.filter(one => one !== id),
       }))
   }
+  const withoutIt = withoutPhoto(bare, id)
+  if (withoutIt) return withoutIt
   const list = listWith(project, id)
   if (list === undefined) return undefined
   return withOpening(bare, list.opening, it => ({
@@ -81,7 +94,7 @@ const listWith = (
 ): { readonly opening: string; readonly key: keyof PartLists } | undefined => {
   const member = memberOf(project, id)
   if (member) return { opening: member.opening.id, key: member.list }
-  for (const key of ['fixings', 'blocks', 'photos'] as const) {
+  for (const key of ['fixings', 'blocks'] as const) {
     const found = listedPart(project, key, id)
     if (found) return { opening: found.opening.id, key }
   }

@@ -5,6 +5,7 @@ import { entryAt } from '../find'
 import type { Opening, Project, Zone } from '../model'
 import { withCopiedJoint } from './copied-joint'
 import { numbered } from './numbered'
+import { withoutLoose } from './photos'
 
 /**
  * The project with an opening beside one that is made alike: its parts under new ids, with joints of its own, so that
@@ -67,5 +68,5 @@ export const withoutOpening = (project: Project, id: Id): Project => {
     Object.values(openings).flatMap(it => sides.flatMap(side => it.sides[side].map(zone => zone.joint))),
   )
   const joints = Object.fromEntries(Object.entries(project.joints).filter(([joint]) => used.has(joint)))
-  return { ...project, openings, joints }
+  return withoutLoose({ ...project, openings, joints }, project.openings[id]?.photos ?? [])
 }

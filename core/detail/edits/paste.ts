@@ -2,19 +2,20 @@ import { z } from 'zod'
 import type { Id } from '../../geometry'
 import type { Material } from '../../materials'
 import { serves } from '../../seals'
-import { ok, refused } from '../../units'
+import { ok, type Problem, refused } from '../../units'
 import { isSome, words } from '../../words'
 import type { EditKind } from '../edit'
 import { consistencyProblems } from '../file/consistent'
 import { pieceSchema } from '../file/schema'
 import { withJoint, withOpening } from '../fields/tables'
-import { entryAt, wallOf, zoneOf, type ZonePlace } from '../find'
+import { entryAt, openingOf, wallOf, zoneOf, type ZonePlace } from '../find'
 import type { Layer, Project, Wall } from '../model'
 import type { Piece } from '../piece'
 import { withCopiedJoint } from './copied-joint'
 import { placed } from './layers'
 import { withMaterials } from './materials'
 import { numbered } from './numbered'
+import { overfull } from './overfull'
 import { inOrder } from './seals'
 import { withZones, zonesBeside } from '../fields/zone'
 
@@ -36,7 +37,8 @@ export const paste: EditKind<'paste'> = {
     if (place === undefined)
       return refused({ at: into, say: words('there is no such zone', 'diesen Abschnitt gibt es nicht') })
     const next = pasted({ project, place, before }, piece)
-    const problems = consistencyProblems(next)
+    const full = overfull(openingOf(next, place.opening))
+    const problems: readonly Problem[] = [...(full ? [full] : []), ...consistencyProblems(next)]
     return isSome(problems) ? refused(...problems) : ok(next)
   },
 }

@@ -5,8 +5,8 @@ import type { Project } from '../model'
 import { sizeOf_bytes, fromBase64 } from './base64'
 
 /** One photo is no larger, and all together are no larger: ours, so that a file can be sent by mail. */
-const mostOne_bytes = 1024 * 1024
-const mostAll_bytes = 20 * 1024 * 1024
+export const mostOne_bytes = 1024 * 1024
+export const mostAll_bytes = 20 * 1024 * 1024
 
 /** The digest that a photo is kept under: of its bytes, or of its text where that is no base64 at all. */
 export const digestOfPhoto = (base64: string): string =>

@@ -11,6 +11,7 @@ import { couplings } from '../box'
 import { fixingKinds } from '../fixing'
 import { issueStates } from '../issue'
 import type { Project } from '../model'
+import { mostListed } from '../opening-parts'
 import type { Piece } from '../piece'
 import { secondPlanes } from '../sill'
 import { diagonals, heightPlaces, widthPlaces } from '../survey'
@@ -249,17 +250,17 @@ const opening = z.strictObject({
   aside_mm: stated(finite).exactOptional(),
   raised_mm: stated(finite).exactOptional(),
   survey: survey.exactOptional(),
-  mullions: z.array(member).max(longest.seals),
-  transoms: z.array(member).max(longest.seals).exactOptional(),
-  fixings: z.array(fixing).max(longest.seals),
-  blocks: z.array(block).max(longest.layers),
+  mullions: z.array(member).max(mostListed.mullions),
+  transoms: z.array(member).max(mostListed.transoms).exactOptional(),
+  fixings: z.array(fixing).max(mostListed.fixings),
+  blocks: z.array(block).max(mostListed.blocks),
   sill: sill.exactOptional(),
   box: box.exactOptional(),
   asked: asked.exactOptional(),
   told: told.exactOptional(),
   room: room.exactOptional(),
   stays: z.array(id).max(longest.entries),
-  photos: z.array(pinned).max(longest.layers).exactOptional(),
+  photos: z.array(pinned).max(mostListed.photos).exactOptional(),
   sides: z.strictObject({ head: zones, left: zones, right: zones, sill: zones }),
 })
 
