@@ -1,7 +1,15 @@
 import { issueStanding, lastRevision, openingOf, type Project, zonesOf, type ZonePlace } from '../../detail'
 import { practiceOf } from '../../practice'
 import { sideName, sides } from '../../kinds'
-import { type Finding, labels, type NotApplicable, type Report, verdicts, type Where } from '../../rules'
+import {
+  type Finding,
+  findingRows,
+  labels,
+  type NotApplicable,
+  type Report,
+  verdicts,
+  type Where,
+} from '../../rules'
 import type { ZoneStudy } from '../../study'
 import { filled, isSome, type Language, listed, same, type Some, type Words, words } from '../../words'
 import type { Drawing, Mark, Palette } from '../mark'
@@ -10,7 +18,6 @@ import { stands } from '../sheet/open-items'
 import { a4 } from '../sheet/paper'
 import { heights } from '../text/lettering'
 import { line, text } from '../sheet/marks'
-import { findingRows } from './finding-rows'
 import { heatPieces } from './heat-pieces'
 import { inputsOf } from './inputs'
 import { paginate, type Piece } from './pages'
@@ -173,7 +180,7 @@ const onePiece = (project: Project, group: Some<Finding>, language: Language): r
         label: it.label[language],
         labelWidth_mm: 30,
         indent_mm: 8,
-        ...(it.number && { number: it.number[language] }),
+        ...(it.term && { number: `${it.term.sign} ${it.term.number[language]}`.trim() }),
         text: it.text[language],
       }),
     ),

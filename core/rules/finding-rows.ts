@@ -1,14 +1,21 @@
-import { type FieldAt } from '../../detail'
-import type { Term } from '../../movement'
-import { type Compared, fieldName, type Finding, labels, type Remedy } from '../../rules'
-import { source, trustName } from '../../sources'
-import { basisName, inWords, usualDecimals, writeCompared, writeQuantity } from '../../units'
-import { filled, listed, same, type Words, words } from '../../words'
+import type { FieldAt } from '../detail'
+import type { Term } from '../movement'
+import { source, trustName } from '../sources'
+import { basisName, inWords, usualDecimals, writeCompared, writeQuantity } from '../units'
+import { filled, listed, same, type Words, words } from '../words'
+import { fieldName } from './field-name'
+import type { Compared, Finding, Remedy } from './finding'
+import { governs, label, nothing } from './labels'
 
-const { governs, label, nothing } = labels
-
-/** A line under a finding: what it is, and what is said. Lines of a sum have a number of their own before the words. */
-export type FindingRow = { readonly label: Words; readonly number?: Words; readonly text: Words }
+/**
+ * A line under a finding: what it is, and what is said. A term of a sum has its sign and its number before the words. The
+ * second and further lines of one kind have no label.
+ */
+export type FindingRow = {
+  readonly label: Words
+  readonly term?: { readonly sign: Term['sign']; readonly number: Words }
+  readonly text: Words
+}
 
 /** What a finding rests on, line by line: compared values and margin, sum, source, assumed values, remedies. */
 export const findingRows = (it: Finding): readonly FindingRow[] => [
@@ -51,12 +58,15 @@ const comparedRows = (it: Compared): readonly FindingRow[] => {
 const sumRows = (sum: readonly Term[]): readonly FindingRow[] =>
   sum.map((term, at) => ({
     label: at === 0 ? label.sum : same(''),
-    number: inWords(language => {
-      const value = Number(term.value.toFixed(usualDecimals[term.unit] + 2))
-      return `${term.sign} ${writeQuantity(value, term.unit, language)}`.trim()
-    }),
+    term: {
+      sign: term.sign,
+      number: inWords(language => writeQuantity(roundedIn(term), term.unit, language)),
+    },
     text: term.basis === 'assumed' ? filled(same('{0} ({1})'), term.says, basisName.assumed) : term.says,
   }))
+
+/** As many decimals as the number needs, at most two more than is usual for its unit. */
+const roundedIn = ({ value, unit }: Term): number => Number(value.toFixed(usualDecimals[unit] + 2))
 
 const sourceOf = (it: NonNullable<Finding['cite']>): Words => {
   const title = source(it.source)?.title ?? same(it.source)
