@@ -13,7 +13,7 @@ export type Layer = (typeof layers)[number]
 
 /** Pens by use; their widths and line types on paper are in the style. */
 export const pens = [
-  'cut', 'cut-small', 'seen', 'hidden', 'axis', 'break', 'hatch', 'size', 'stroke', 'leader',
+  'cut', 'cut-small', 'light', 'seen', 'hidden', 'axis', 'break', 'hatch', 'size', 'stroke', 'leader',
   'membrane-inner', 'membrane-outer', 'membrane-water', 'sheet', 'block', 'field', 'text', 'faint',
   'isotherm', 'isotherm-strong', 'isotherm-named', 'curve',
 ] as const // prettier-ignore

@@ -47,6 +47,7 @@ const seenIn = (layout: Layout): readonly Seen[] =>
       part: fixing.id,
       outline: it.outline,
       hidden: true,
+      ...(it.name === 'screw' && fixing.kind !== 'frame-plug' && { threaded: true as const }),
       material: fixingMaterial,
     })),
   )

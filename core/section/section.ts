@@ -16,6 +16,8 @@ export type Seen = {
   readonly part: Id
   readonly outline: Outline
   readonly hidden: boolean
+  /** a screw, whose thread runs along all of its shank */
+  readonly threaded?: true
   readonly material?: Id
 }
 

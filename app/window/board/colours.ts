@@ -48,6 +48,6 @@ export const coloursOf = (page: Document, isDark: boolean): Colours => {
 /** The colours of outlines over a temperature field: it stands in the place of tints and hatches, which stay to be taken hold of. */
 export const overHeat = (colours: Colours): Colours => ({
   ...colours,
-  pen: (pen, onPaper) => (pen === 'hatch' ? 'transparent' : colours.pen(pen, onPaper)),
+  pen: (pen, onPaper) => (pen === 'hatch' || pen === 'light' ? 'transparent' : colours.pen(pen, onPaper)),
   fill: (use, onPaper) => (use === 'tint' || use === 'solid' ? 'transparent' : colours.fill(use, onPaper)),
 })

@@ -51,6 +51,16 @@ export const densityOf = (
   return thickness_mm < hatchOf(hatching.key).least_mm ? 'bare' : 'hatched'
 }
 
+/** Whether an area is drawn as one solid fill at a scale: by its hatch, or because it is too thin for any. */
+export const isSolid = (
+  area: { readonly outline: Outline; readonly holes: readonly Outline[] },
+  key: string,
+  scale: number,
+): boolean => {
+  const hatch = hatchOf(key)
+  return hatch.solid !== undefined || (!isBlank(hatch) && thicknessOf_mm(area) * scale < solidBelow_mm)
+}
+
 const isBlank = (hatch: Hatch): boolean => hatch.motif === undefined && (hatch.families ?? []).length === 0
 
 const drawLines = (hatch: Hatch, field: Field, close: number, out: HatchLines): void => {

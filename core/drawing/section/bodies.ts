@@ -1,17 +1,18 @@
 import type { Id } from '../../geometry'
 import type { Section } from '../../section'
 import { hatchOf } from '../hatches/all'
+import { isSolid } from '../hatches/draw-hatch'
 import { thicknessOf_mm } from '../hatches/thickness'
 import type { Layer, ViewMark } from '../mark'
 import { solidBelow_mm } from '../style/spacing'
 import { clipLine, clipOutline, type Window } from './clip'
 import { layerOfRole, type ListedPart } from './listed-part'
-import { edgesOf, hatchingsOf, type Piece, piecesOf } from './pieces'
+import { edgesOf, hatchingsOf, type LightEdges, lightEdges, type Piece, piecesOf } from './pieces'
 
 /** Bodies below this on paper take the lighter outline, so that their hatch or tint still shows. Ours. */
 const lightBelow_mm = 3
 
-/** What is cut: an area with tint and hatch for each region, and the outline round each piece. */
+/** What is cut: an area with tint and hatch for each region, light lines between solid ones, the outline round each piece. */
 export const cutBodies = (
   section: Section,
   of: {
@@ -35,9 +36,20 @@ export const cutBodies = (
       ]
     }),
   )
+  const light = lightEdges(pieces, (region, piece) => isSolid(region, piece.hatch, of.scale))
   return [
     ...areas,
-    ...pieces.flatMap(piece => outlineOf(piece, of.parts.get(piece.part), of.window, of.scale)),
+    // over the fills and under the outlines
+    ...light.lines.flatMap(line =>
+      clipLine(line, of.window).map((points): ViewMark => ({
+        kind: 'path',
+        layer: 'hatch',
+        pen: 'light',
+        points,
+        closed: false,
+      })),
+    ),
+    ...pieces.flatMap(piece => outlineOf(piece, of.parts.get(piece.part), { ...of, light })),
   ]
 }
 
@@ -46,14 +58,13 @@ const layerOf = (part: ListedPart | undefined): Layer => (part ? layerOfRole[par
 const outlineOf = (
   piece: Piece,
   part: ListedPart | undefined,
-  window: Window,
-  scale: number,
+  { window, scale, light }: { readonly window: Window; readonly scale: number; readonly light: LightEdges },
 ): readonly ViewMark[] => {
   // what is cut into slivers is as thick as its thickest part
   const thickness_mm = Math.max(...piece.regions.map(thicknessOf_mm)) * scale
   if (thickness_mm < solidBelow_mm) return []
   const heavy = (part?.role === 'layer' || part?.role === 'frame') && thickness_mm >= lightBelow_mm
-  return edgesOf(piece).flatMap(line =>
+  return edgesOf(piece, light).flatMap(line =>
     clipLine(line, window).map((points): ViewMark => {
       const closed = points.length === line.length && points[0] === points[points.length - 1]
       return {

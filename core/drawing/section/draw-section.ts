@@ -14,8 +14,9 @@ import { cutBodies } from './bodies'
 import { breakLines } from './break-lines'
 import { extentOf } from './pieces'
 import type { Window } from './clip'
-import { membraneLines, seenParts } from './lines'
+import { seenParts } from './lines'
 import type { ListedPart } from './listed-part'
+import { membraneLines } from './membranes'
 import { drawNumbers } from './numbers'
 import { chainsAcross, chainsThrough, type Sizes } from './section-sizes'
 
@@ -55,8 +56,8 @@ export const drawSection = (section: Section, look: SectionLook): DrawnSection =
   const field = look.heat ? fieldMarks(look.heat, look) : undefined
   const sizes = look.show.sizes ? sizesOf(section, look, parts) : []
   const drawn: readonly ViewMark[] = [
-    ...(field ? [...field.bands, ...bodies.filter(it => it.kind !== 'area')] : bodies),
-    ...membraneLines(section, open, parts),
+    ...(field ? [...field.bands, ...bodies.filter(it => it.kind !== 'area' && !(it.kind === 'path' && it.pen === 'light'))] : bodies),
+    ...membraneLines(section, open, parts, scale),
     ...seenParts(section, open, scale),
     ...breakLines(section.regions, window, scale),
     ...(field?.lines ?? []),
@@ -94,6 +95,7 @@ export const numberSection = (
     hatchOf: look.hatchOf,
     window: look.window,
     placement: placeView(look),
+    scale: look.scale,
     columns: look.columns ?? [columnBeside(look)],
     words: wordBoxes(sizes, look),
     ...(look.kept && { kept: look.kept }),

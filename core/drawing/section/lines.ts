@@ -1,40 +1,12 @@
-import type { Id, Point } from '../../geometry'
+import type { Point } from '../../geometry'
 import type { Section } from '../../section'
 import type { ViewMark } from '../mark'
 import { clipLine, type Window } from './clip'
-import { layerOfRole, type ListedPart } from './listed-part'
 
-/** Membranes and foils: one line each, with the sign of its plane. The weather lies to the left of the path. */
-export const membraneLines = (
-  section: Section,
-  window: Window,
-  parts: ReadonlyMap<Id, ListedPart>,
-): readonly ViewMark[] => {
-  const bodies = new Set(section.regions.flatMap(it => (it.fill.kind === 'air' ? [] : [it.part])))
-  return section.lines.flatMap(line => {
-    const part = parts.get(line.part)
-    // a strip beside a body of its own part, as a bond breaker behind its bead, closes no plane
-    const strip = bodies.has(line.part) && part?.line !== undefined
-    return clipLine(weatherLeft(line.path), window).map((points): ViewMark => ({
-      kind: 'path',
-      layer: part ? layerOfRole[part.role] : 'sealing',
-      part: line.part,
-      // a line that is no membrane is a sheet of metal: as strong as any cut
-      pen: strip ? 'cut-small' : (part?.line ?? 'cut'),
-      points,
-      closed: false,
-    }))
-  })
-}
-
-/** Outside is where y is small: walking with x falling keeps it on the left, and so does walking from the reveal in. */
-const weatherLeft = (path: readonly Point[]): readonly Point[] => {
-  const [first, last] = [path[0], path[path.length - 1]]
-  if (first === undefined || last === undefined) return path
-  return last[0] - first[0] > 0 ? path.toReversed() : path
-}
-
-/** Parts behind the section: thin outlines, dashed where something hides them, and an axis through what is long. */
+/**
+ * Parts behind the section: thin outlines, dashed where something hides them, an axis through what is long, and the root
+ * of a thread as a thin line on both sides of it (the simplified thread of ISO 6410-1, from memory).
+ */
 export const seenParts = (section: Section, window: Window, scale: number): readonly ViewMark[] =>
   section.seen.flatMap(seen => {
     const on = { layer: 'seen', part: seen.part } as const
@@ -51,6 +23,15 @@ export const seenParts = (section: Section, window: Window, scale: number): read
     if (axis === undefined) return outline
     return [
       ...outline,
+      ...(seen.threaded ? threadLines(seen.outline, axis, scale) : []).flatMap(root =>
+        clipLine(root, window).map((points): ViewMark => ({
+          kind: 'path',
+          ...on,
+          pen: seen.hidden ? 'hidden' : 'seen',
+          points,
+          closed: false,
+        })),
+      ),
       ...clipLine(axis, window).map((points): ViewMark => ({
         kind: 'path',
         ...on,
@@ -66,7 +47,7 @@ const axisBeyond_mm = 3
 const slender = 4
 
 /** The axis of a slender outline along its longest edge. */
-const axisOf = (outline: readonly Point[], beyond: number): readonly Point[] | undefined => {
+const axisOf = (outline: readonly Point[], beyond: number): readonly [Point, Point] | undefined => {
   let along: Point = [1, 0]
   let longest = 0
   outline.forEach((from, at) => {
@@ -85,4 +66,33 @@ const axisOf = (outline: readonly Point[], beyond: number): readonly Point[] | u
   const middle = (t0 + t1) / 2
   const place = (at: number): Point => [at * dx - middle * dy, at * dy + middle * dx]
   return [place(s0 - beyond), place(s1 + beyond)]
+}
+
+/** The root of a thread off its crest: a fifth of the radius, but clear of the crest and of the axis on paper. Ours. */
+const rootShare = 0.8
+const offCrest_mm = 0.9
+const offAxis_mm = 0.85
+
+/** Both lines of the root of a thread, as far as the shank reaches; none where they would close up on paper. */
+const threadLines = (
+  outline: readonly Point[],
+  [[x0, y0], [x1, y1]]: readonly [Point, Point],
+  scale: number,
+): readonly (readonly Point[])[] => {
+  const long = Math.hypot(x1 - x0, y1 - y0)
+  const [dx, dy] = [(x1 - x0) / long, (y1 - y0) / long]
+  // along the axis and off it
+  const own = outline.map(([x, y]): Point => [(x - x0) * dx + (y - y0) * dy, (y - y0) * dx - (x - x0) * dy])
+  const half = Math.max(...own.map(it => it[1]))
+  const root = Math.min(rootShare * half, half - offCrest_mm / scale)
+  if (root * scale < offAxis_mm) return []
+  return [root, -root].flatMap(t => {
+    const crossings = own.flatMap(([s, u], at) => {
+      const [toS, toU] = own[(at + 1) % own.length] ?? [s, u]
+      return u < t === toU < t ? [] : [s + ((t - u) / (toU - u)) * (toS - s)]
+    })
+    if (crossings.length < 2) return []
+    const place = (s: number): Point => [x0 + s * dx - t * dy, y0 + s * dy + t * dx]
+    return [[place(Math.min(...crossings)), place(Math.max(...crossings))]]
+  })
 }

@@ -8,6 +8,7 @@ import type { ViewMark } from '../mark'
 import type { Placement } from '../place-view'
 import { clipLine, clipOutline, type Window } from './clip'
 import type { ListedPart } from './listed-part'
+import { drawnPath } from './membranes'
 
 /** Numbers in circles with leaders to the parts that a window shows. */
 export const drawNumbers = (
@@ -17,6 +18,7 @@ export const drawNumbers = (
     readonly hatchOf: (material: Id) => string
     readonly window: Window
     readonly placement: Placement
+    readonly scale: number
     readonly columns: readonly Column[]
     /** words that leaders keep off, as boxes on paper */
     readonly words: readonly Box[]
@@ -25,7 +27,11 @@ export const drawNumbers = (
 ): { readonly marks: readonly ViewMark[]; readonly layout: Layout } => {
   const { toPaper, toModel } = on.placement
   const bodies = bodiesOf(section, on.hatchOf, on.window, toPaper)
-  const sites = parts.map(part => siteOf(part, section, bodies, on.window, toPaper)).filter(isVisible)
+  const byPart = new Map(parts.flatMap(part => part.of.map(of => [of, part] as const)))
+  const lines = section.lines.map(it => ({ part: it.part, path: drawnPath(section, it, byPart, on.scale) }))
+  const sites = parts
+    .map(part => siteOf(part, { seen: section.seen, lines }, bodies, on.window, toPaper))
+    .filter(isVisible)
   const solid = [...bodies.values()].flatMap(it => it.solid)
   const layout = layOutColumns(sites, { bodies: solid, words: on.words }, on.columns, on.kept)
   const marks = parts.flatMap((part): ViewMark[] => {
@@ -80,7 +86,9 @@ const mostBodies = 3
 
 const siteOf = (
   part: ListedPart,
-  section: Section,
+  section: Pick<Section, 'seen'> & {
+    readonly lines: readonly { readonly part: Id; readonly path: readonly Point[] }[]
+  },
   bodies: ReadonlyMap<Id, Bodies>,
   window: Window,
   toPaper: (at: Point) => Point,

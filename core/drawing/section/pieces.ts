@@ -96,8 +96,50 @@ const hatchingOf = (
   }
 }
 
-/** The edges round a piece, chained into lines: edges inside it, shared by two of its regions, are left out. */
-export const edgesOf = (piece: Piece): Outline[] => {
+/** Edges between solid bodies of two pieces, and whether an edge is one of them. */
+export type LightEdges = {
+  readonly lines: readonly Outline[]
+  readonly has: (from: Point, to: Point) => boolean
+}
+
+/** Where solid bodies of two pieces touch: without a light line between them black neighbours would read as one. */
+export const lightEdges = (
+  pieces: readonly Piece[],
+  isSolid: (region: Region, piece: Piece) => boolean,
+): LightEdges => {
+  const numberOf = numbering()
+  const owners = new Map<number, Piece>()
+  const found = new Map<number, Edge>()
+  for (const piece of pieces)
+    for (const region of piece.regions) {
+      if (!isSolid(region, piece)) continue
+      for (const outline of [region.outline, ...region.holes]) {
+        const numbers = outline.map(numberOf)
+        outline.forEach((from, at) => {
+          const after = (at + 1) % outline.length
+          const [a, b] = [numbers[at] ?? 0, numbers[after] ?? 0]
+          const other = owners.get(b * mostPlaces + a)
+          if (other !== undefined && other !== piece)
+            found.set(a * mostPlaces + b, { from, to: outline[after] ?? from, start: a, end: b })
+          owners.set(a * mostPlaces + b, piece)
+        })
+      }
+    }
+  return {
+    lines: chained([...found.values()]),
+    has: (from, to) => {
+      if (found.size === 0) return false
+      const [a, b] = [numberOf(from), numberOf(to)]
+      return found.has(a * mostPlaces + b) || found.has(b * mostPlaces + a)
+    },
+  }
+}
+
+/**
+ * The edges round a piece, chained into lines: edges inside it, shared by two of its regions, are left out, and so are
+ * those where a light line parts it from a neighbour.
+ */
+export const edgesOf = (piece: Piece, light?: LightEdges): Outline[] => {
   const numberOf = numbering()
   const free = new Map<number, Edge>()
   for (const region of piece.regions)
@@ -110,7 +152,7 @@ export const edgesOf = (piece: Piece): Outline[] => {
           free.set(a * mostPlaces + b, { from, to: outline[after] ?? from, start: a, end: b })
       })
     }
-  return chained([...free.values()])
+  return chained([...free.values()].filter(it => !light?.has(it.from, it.to)))
 }
 
 /** An edge, with the numbers of its ends. */

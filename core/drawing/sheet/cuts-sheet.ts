@@ -1,4 +1,5 @@
 import { openingOf, type Project } from '../../detail'
+import type { Id } from '../../geometry'
 import { type Language, filled, same, type Some, words } from '../../words'
 import { check } from '../../rules'
 import type { Drawing } from '../mark'
@@ -16,6 +17,7 @@ import { keyElevation } from './key-elevation'
 import { type LegendEntry, legendOf } from './legend'
 import { openItems } from './open-items'
 import { a3, titleBlock_mm } from './paper'
+import { planesOf } from './parts-list'
 import { placeBlocks } from './place-blocks'
 import { assumedAtAll } from './sheet-notes'
 import { titleValuesOf, type TitleValues } from './title-values'
@@ -117,7 +119,10 @@ const namesOf = (cuts: readonly Omit<Cut, 'letter'>[]) => {
   return { en: names.map(it => it.en).join(', '), de: names.map(it => it.de).join(', ') }
 }
 
-/** The parts of all cuts in one list: those that a later cut adds stand behind the part that they follow there. */
+/**
+ * The parts of all cuts in one list: those that a later cut adds stand behind the part that they follow there. What is
+ * made alike at several sides (one bead all round) is one entry with one number; two alike in one cut stay two.
+ */
 export const mergedParts = (
   project: Project,
   cuts: readonly Omit<Cut, 'letter'>[],
@@ -125,14 +130,25 @@ export const mergedParts = (
   const merged: ListedPart[] = []
   for (const { place } of cuts) {
     let at = 0
+    const here = new Set<Id>()
     for (const part of listedParts(project, place)) {
-      const known = merged.findIndex(it => it.id === part.id)
-      if (known < 0) merged.splice(at, 0, part)
+      const name = likenessOf(project, part)
+      const same = merged.findIndex(it => it.id === part.id)
+      const known =
+        same >= 0 ? same : merged.findIndex(it => !here.has(it.id) && likenessOf(project, it) === name)
+      const before = merged[known]
+      if (before === undefined) merged.splice(at, 0, part)
+      else if (same < 0) merged[known] = { ...before, of: [...before.of, ...part.of] }
+      here.add(before?.id ?? part.id)
       at = known < 0 ? at + 1 : Math.max(at, known + 1)
     }
   }
   return merged.map((it, at) => ({ ...it, number: `${at + 1}` }))
 }
+
+/** What a list says of a part: parts that it says the same of are one entry. */
+const likenessOf = (project: Project, { role, name, note, assumed, line, id }: ListedPart): string =>
+  JSON.stringify([role, name.en, note.en, assumed, line, planesOf(project, id).en])
 
 /** Head and sill are cut by one upright plane, jambs by one level plane. */
 const letterOf = (cut: Omit<Cut, 'letter'>): string =>

@@ -18,11 +18,13 @@ const quietColour = '#444444'
 
 /**
  * Widths by use and scale. The ladder by the root of two and the groups 0.5 and 0.35 are those of ISO 128 (reported);
- * the choice is ours: hatches stay at 0.18 so that a cut outline is at least 2.8 times as strong.
+ * the choice is ours: hatches stay at 0.18 so that a cut outline is at least 2.8 times as strong. A light line parts solid
+ * neighbours; at small scales it is finer, or thin bodies would be gone.
  */
 const widths_mm: Readonly<Record<Pen, readonly [at1: number, at2: number, at5: number, at10: number]>> = {
   cut: [0.7, 0.5, 0.5, 0.5],
   'cut-small': [0.5, 0.35, 0.35, 0.25],
+  light: [0.35, 0.35, 0.25, 0.18],
   seen: [0.25, 0.25, 0.25, 0.18],
   hidden: [0.25, 0.25, 0.25, 0.18],
   axis: [0.25, 0.25, 0.25, 0.18],
@@ -48,6 +50,7 @@ const widths_mm: Readonly<Record<Pen, readonly [at1: number, at2: number, at5: n
 const colours: Readonly<Record<Pen, string>> = {
   cut: outlineColour,
   'cut-small': outlineColour,
+  light: paper,
   seen: outlineColour,
   hidden: outlineColour,
   axis: outlineColour,
@@ -95,7 +98,7 @@ export const strokeOf = (pen: Pen, scale: number, palette: Palette): Stroke => {
   return {
     width_mm,
     dash_mm: fixedDashes_mm[pen] ?? inWidths.map(it => it * width_mm * stretch),
-    colour: palette === 'black' ? black : colours[pen],
+    colour: palette === 'black' && pen !== 'light' ? black : colours[pen],
   }
 }
 
