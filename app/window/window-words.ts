@@ -1,9 +1,11 @@
 import { words } from '../../core/words'
 import { fileWords } from './file-words'
+import { openingWords } from './opening-words'
 
 /** What the window itself says. What the core says of parts, rules and values comes from there. */
 export const say = {
   ...fileWords,
+  ...openingWords,
 
   joint: words('Joint', 'Fuge'),
   sheet: words('Sheet', 'Blatt'),
@@ -69,16 +71,7 @@ export const say = {
   nameOf: words('Name of {0}', 'Name von {0}'),
   nameNone: words('Empty: what it is', 'Leer: was es ist'),
   insertLayer: words('Insert a layer here', 'Hier eine Schicht einfügen'),
-  revealBoard: words('Board on the flank', 'Platte an der Leibung'),
-  supportBlock: words('Support block', 'Tragklotz'),
-  distanceBlock: words('Distance block', 'Distanzklotz'),
-  mullion: words('Mullion', 'Pfosten'),
-  transom: words('Transom', 'Kämpfer'),
   addToOpening: words('To this opening', 'Zu dieser Öffnung'),
-  addFixing: words('Fixing', 'Befestigung'),
-  addBlock: words('Block on this side', 'Klotz an dieser Seite'),
-  addSill: words('Outside sill', 'Fensterbank außen'),
-  addBox: words('Shutter box', 'Rollladenkasten'),
   fixingsApart: words('No further apart than', 'Höchster Abstand'),
   fixingAxes: words('Axes on this side', 'Achsen an dieser Seite'),
   fixingAxesNone: words('by their count', 'nach ihrer Zahl'),
@@ -234,6 +227,7 @@ export const say = {
   editPractice: words('Edit the limits …', 'Grenzwerte bearbeiten …'),
   editLimit: words('Change this limit …', 'Diesen Grenzwert ändern …'),
   stale: words('of the state before, working', 'vom Stand davor, wird berechnet'),
+  seeksCures: words('What cures it is being tried …', 'Abhilfe wird durchprobiert …'),
   verdicts: words('Verdicts', 'Befunde'),
   thisSide: words('This side', 'Diese Seite'),
   everySide: words('All round', 'Umlaufend'),

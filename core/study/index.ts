@@ -1,5 +1,5 @@
 export { coldestOf } from './coldest'
-export { heatFindings } from './heat-findings'
+export { beingSolved, heatReport, remediesOf, withHeat } from './heat-report'
 export { surenessOf } from './sensitivities'
 export type { Sensitivity, Sureness } from './sensitivities'
 export { mostVariants, usualPositions, variantsOf, verdictsOf } from './variants'

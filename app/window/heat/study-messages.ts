@@ -2,8 +2,9 @@ import type { Project, ZonePlace } from '../../../core/detail'
 import type { Outline } from '../../../core/geometry'
 import type { Psi } from '../../../core/heat'
 import type { Sureness, Table } from '../../../core/study'
-import type { Problem, Result } from '../../../core/units'
-import type { Along, ZonePhysics } from '../../../core/vapour'
+import type { Remedy, Report } from '../../../core/rules'
+import type { Problem } from '../../../core/units'
+import type { Along } from '../../../core/vapour'
 import type { Language } from '../../../core/words'
 import type { HeatFacts, HeatLook } from './messages'
 import type { PackedInk } from './packed-ink'
@@ -12,7 +13,8 @@ type Asked<K extends string> = { readonly number: number; readonly kind: K; read
 
 /** What takes longer than a frame and is asked once nothing moves any more. */
 export type StudyAsked =
-  | (Asked<'physics'> & { readonly places: readonly ZonePlace[] })
+  | Asked<'report'>
+  | (Asked<'cures'> & { /** which finding */ readonly key: string })
   | (Asked<'settle'> & { readonly place: ZonePlace })
   | (Asked<'compare'> & {
       readonly place: ZonePlace
@@ -46,10 +48,12 @@ export type Compared = {
 }
 
 export type StudyTold =
+  | { readonly number: number; readonly kind: 'report'; readonly heat: Report }
   | {
       readonly number: number
-      readonly kind: 'physics'
-      readonly answers: readonly { readonly place: ZonePlace; readonly found: Result<ZonePhysics> }[]
+      readonly kind: 'cures'
+      readonly key: string
+      readonly remedies: readonly Remedy[]
     }
   | { readonly number: number; readonly kind: 'settled'; readonly it: Settled }
   | {

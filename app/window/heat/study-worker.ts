@@ -1,14 +1,24 @@
 import '../no-eval'
 import type { Project, ZonePlace } from '../../../core/detail'
-import { periodsTable, planesTable, profileTable, surenessOf, yearTable } from '../../../core/study'
+import { emptyMemory } from '../../../core/rules'
+import {
+  heatReport,
+  periodsTable,
+  planesTable,
+  profileTable,
+  remediesOf,
+  surenessOf,
+  yearTable,
+} from '../../../core/study'
 import { ok, type Result } from '../../../core/units'
 import { physicsDesk, sectionField, sectionVapour, solveZone, wetZone } from '../../../core/vapour'
 import { comparedPlaces } from './compare'
 import type { Settled, StudyAsked, StudyTold } from './study-messages'
 
-/** Works out what takes longer than a frame: heat and vapour for rules, how sure a result is, other places of the frame. */
+/** Works out what takes longer than a frame: verdicts on heat and vapour, what cures a finding, how sure a result is, other places of the frame. */
 
 const desk = physicsDesk()
+const memory = emptyMemory()
 
 const tell = (told: StudyTold): void => {
   const handed =
@@ -20,15 +30,9 @@ const tell = (told: StudyTold): void => {
 
 const answer = (it: StudyAsked): StudyTold => {
   const { number, project } = it
-  if (it.kind === 'physics')
-    return {
-      number,
-      kind: 'physics',
-      answers: it.places.flatMap(place => {
-        const found = desk(project, place)
-        return found ? [{ place, found }] : []
-      }),
-    }
+  if (it.kind === 'report') return { number, kind: 'report', heat: heatReport(project, desk, memory) }
+  if (it.kind === 'cures')
+    return { number, kind: 'cures', key: it.key, remedies: remediesOf(project, it.key, desk, memory) }
   if (it.kind === 'settle') {
     const found = settled(project, it.place)
     return found.ok

@@ -1,15 +1,20 @@
-import { type ZonePlace, zonesOf } from '../../../core/detail'
-import type { Result } from '../../../core/units'
-import { type PhysicsOf, physicsDesk, type ZonePhysics } from '../../../core/vapour'
+import { type Project, type ZonePlace } from '../../../core/detail'
+import type { Remedy, Report } from '../../../core/rules'
 import type { Board } from '../state/board.svelte'
 import type { Settled, StudyAsked, StudyTold } from './study-messages'
 
 /** What is worked out beside the window: answers for rules, and what takes longer once nothing moves. */
 export type Study = {
-  /** heat and vapour of a zone for rules: the last answer, until a newer one is there */
-  readonly physics: PhysicsOf
-  /** the model has gone on since the answers for rules were worked out */
+  /** verdicts on heat and vapour: the last answer, until a newer one is there */
+  readonly heat: Report
+  /** the model has gone on since the verdicts on heat and vapour were worked out */
   readonly isBehind: boolean
+  /** what cures a finding, once it was sought, and whether the model has gone on since */
+  readonly cures: (
+    key: string,
+  ) => { readonly remedies: readonly Remedy[]; readonly isBehind: boolean } | undefined
+  /** seeks what cures a finding, a moment after the last change; once for each finding and model */
+  readonly seekCures: (key: string) => void
   readonly settled: Settled | undefined
   readonly compared: Extract<StudyTold, { kind: 'compared' }> | undefined
   readonly fault: string | undefined
@@ -26,8 +31,9 @@ export type Study = {
 const rest_ms = 180
 
 export const newStudy = (board: Board): Study => {
-  let answers: ReadonlyMap<string, Result<ZonePhysics>> = $state.raw(new Map())
-  let answeredFor: unknown = $state.raw()
+  let heat: Report = $state.raw({ findings: [], notApplicable: [] })
+  let heatOf: Project | undefined = $state.raw()
+  let cures: { key: string; project: Project; remedies: readonly Remedy[] } | undefined = $state.raw()
   let settled: Settled | undefined = $state.raw()
   let compared: Study['compared'] = $state.raw()
   let fault: string | undefined = $state.raw()
@@ -36,17 +42,18 @@ export const newStudy = (board: Board): Study => {
   const isMoving = $derived(board.now.gesture !== undefined)
   let worker: Worker | undefined
   let number = 0
-  const last: { [K in StudyAsked['kind']]?: { number: number; project: unknown } } = {}
+  const last: { [K in StudyAsked['kind']]?: { number: number; project: Project } } = {}
   const rest: { [K in StudyAsked['kind']]?: ReturnType<typeof setTimeout> } = {}
-  /** for projects that are only tried, as remedies are: nobody waits for those in a drag */
-  const trials = physicsDesk()
 
   const hear = (told: StudyTold): void => {
     if (told.kind === 'fault') fault = told.report
-    else if (told.kind === 'physics') {
-      if (told.number !== last.physics?.number) return
-      answers = new Map(told.answers.map(it => [keyOf(it.place), it.found]))
-      answeredFor = last.physics.project
+    else if (told.kind === 'report') {
+      if (told.number !== last.report?.number) return
+      heat = told.heat
+      heatOf = last.report.project
+    } else if (told.kind === 'cures') {
+      if (told.number === last.cures?.number)
+        cures = { key: told.key, project: last.cures.project, remedies: told.remedies }
     } else if (told.kind === 'settled') {
       if (told.number === last.settle?.number) settled = told.it
     } else if (told.kind === 'compared' && told.number === last.compare?.number) compared = told
@@ -72,20 +79,22 @@ export const newStudy = (board: Board): Study => {
   // Rules are answered again a moment after each change, whether heat is shown or not.
   $effect(() => {
     const still = project
-    if (isMoving) return
-    afterRest('physics', () => ({
-      number: ++number,
-      kind: 'physics',
-      project: still,
-      places: zonesOf(still),
-    }))
+    if (!isMoving) afterRest('report', () => ({ number: ++number, kind: 'report', project: still }))
   })
 
   return {
-    physics: (asked, place) =>
-      asked === project || asked === answeredFor ? answers.get(keyOf(place)) : trials(asked, place),
+    get heat() {
+      return heat
+    },
     get isBehind() {
-      return answeredFor !== project
+      return heatOf !== project
+    },
+    cures: key =>
+      cures?.key === key ? { remedies: cures.remedies, isBehind: cures.project !== project } : undefined,
+    seekCures: key => {
+      const still = project
+      if (isMoving || (cures?.key === key && cures.project === still)) return
+      afterRest('cures', () => ({ number: ++number, kind: 'cures', project: still, key }))
     },
     get settled() {
       return settled
@@ -97,11 +106,10 @@ export const newStudy = (board: Board): Study => {
       return fault
     },
     settle: place => {
-      const { project } = board.now
-      afterRest('settle', () => ({ number: ++number, kind: 'settle', project, place }))
+      const still = project
+      afterRest('settle', () => ({ number: ++number, kind: 'settle', project: still, place }))
     },
     compare: asked => {
-      const { project } = board.now
       compared = undefined
       post({ number: ++number, kind: 'compare', project, ...asked })
     },
@@ -112,5 +120,3 @@ export const newStudy = (board: Board): Study => {
     },
   }
 }
-
-const keyOf = ({ opening, side, zone }: ZonePlace): string => `${opening} ${side} ${zone.id}`

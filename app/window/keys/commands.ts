@@ -1,9 +1,9 @@
 import { commandFor, type CommandId, commands } from '../../editor'
 import type { Side } from '../../../core/kinds'
+import { findingKey } from '../../../core/rules'
 import { paper_px_mm, zoomedAt, type Camera } from '../board/camera'
 import type { Desk } from '../state/desk'
 import { showWhere } from '../verdicts/where'
-import { keyOf } from '../verdicts/written'
 import { say as words } from '../window-words'
 import { editRunners } from './edit-commands'
 import { fileRunners } from './file-commands'
@@ -33,14 +33,14 @@ export const runners = (desk: Desk, camera: () => Camera): Readonly<Record<Comma
     const all = readings.report.findings.filter(
       it => it.verdict === 'not-met' && it.where.opening === readings.view.opening,
     )
-    const at = all.findIndex(it => keyOf(it) === look.openVerdict)
+    const at = all.findIndex(it => findingKey(it) === look.openVerdict)
     const next = all[at < 0 ? (by > 0 ? 0 : all.length - 1) : (at + by + all.length) % all.length]
     if (next === undefined) {
       notes.announce(words.noneBroken)
       return
     }
     showWhere(desk, next)
-    look.openVerdict = keyOf(next)
+    look.openVerdict = findingKey(next)
     requestAnimationFrame(() =>
       document.querySelector<HTMLElement>('.vr.open [data-verdict="not-met"]')?.focus(),
     )

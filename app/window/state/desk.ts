@@ -1,6 +1,7 @@
 import { getContext, setContext } from 'svelte'
 import type { Words } from '../../../core/words'
 import type { Host } from '../../host'
+import type { Study } from '../heat/study.svelte'
 import type { Board } from './board.svelte'
 import type { Copies } from './copies.svelte'
 import type { Editing } from './editing.svelte'
@@ -14,6 +15,7 @@ export type Desk = {
   readonly host: Host
   readonly board: Board
   readonly readings: Readings
+  readonly study: Study
   readonly settings: Settings
   readonly file: File
   readonly copies: Copies

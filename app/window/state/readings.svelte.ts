@@ -3,7 +3,7 @@ import { type JointBand, jointBand } from '../../../core/movement'
 import { practiceOf } from '../../../core/practice'
 import { type Report, check, emptyMemory } from '../../../core/rules'
 import { type Section, cutSection } from '../../../core/section'
-import type { PhysicsOf } from '../../../core/vapour'
+import { beingSolved, withHeat } from '../../../core/study'
 import { type Grip, gripsOf, placeOf, type Session } from '../../editor'
 import { type PartRow, partRows } from '../parts/rows'
 import type { Board } from './board.svelte'
@@ -27,8 +27,8 @@ export type Readings = {
   warmth: number
 }
 
-/** `physics` answers rules on heat and vapour; absent, they do not apply. */
-export const newReadings = (board: Board, physics?: PhysicsOf): Readings => {
+/** `heatNow` is what rules on heat and vapour last said: they are worked out beside the window. */
+export const newReadings = (board: Board, heatNow: () => Report): Readings => {
   let warmth = $state(0)
   const project = $derived(board.now.project)
   // A view is a new value with every look; what the cut depends on is its opening and side.
@@ -45,7 +45,8 @@ export const newReadings = (board: Board, physics?: PhysicsOf): Readings => {
   const practice = $derived(practiceOf(project.practice))
   // Rules are asked anew only where they look at what has changed.
   const memory = emptyMemory()
-  const report = $derived(check(project, practice, physics, memory))
+  const own = $derived(check(project, practice, beingSolved, memory))
+  const report = $derived(withHeat(own, heatNow()))
   const rows = $derived(partRows({ project, place, parts, band, report }))
   const grips = $derived(gripsOf(project, cut))
   return {

@@ -1,5 +1,5 @@
 import { fieldOf, type Project } from '../../../core/detail'
-import { fieldName, type Finding, verdicts, type Verdict } from '../../../core/rules'
+import { fieldName, type Finding, findingKey, verdicts, type Verdict } from '../../../core/rules'
 import { source, trustName } from '../../../core/sources'
 import {
   decimalsThatTell,
@@ -21,10 +21,6 @@ export type WrittenVerdict = {
   readonly short: string
   readonly margin: string | undefined
 }
-
-/** What identifies a finding from one model to the next: its rule and its place. */
-export const keyOf = ({ rule, where }: Finding): string =>
-  [rule, where.opening, where.side, where.zone, where.part, where.corner?.join('-')].join(' ')
 
 /** Actual, required and margin of a finding, or what takes their place. */
 export const writeVerdict = (it: Finding, language: Language): WrittenVerdict => {
@@ -134,7 +130,7 @@ export const rowsOf = (findings: readonly Finding[], language: Language): readon
     const alike = [it.rule, it.verdict, it.where.part, actual, required, margin].join('|')
     const found = rows.get(alike)
     if (found === undefined)
-      rows.set(alike, { key: keyOf(it), first: it, sides: it.where.side ? [it.where.side] : [] })
+      rows.set(alike, { key: findingKey(it), first: it, sides: it.where.side ? [it.where.side] : [] })
     else if (it.where.side) found.sides.push(it.where.side)
   }
   return [...rows.values()]

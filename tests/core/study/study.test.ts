@@ -1,14 +1,18 @@
 import { describe, expect, it } from 'vitest'
-import { applyEdits, materialOf, openingOf } from '../../../core/detail'
+import { applyEdits, materialOf, openingOf, zonesOf } from '../../../core/detail'
 import { lowestSurfaces, solveCase } from '../../../core/heat'
-import { needsHeat } from '../../../core/rules'
+import { practiceOf } from '../../../core/practice'
+import { type Finding, type NotApplicable, check, findingKey, needsHeat } from '../../../core/rules'
 import {
+  beingSolved,
   coldestOf,
-  heatFindings,
+  heatReport,
+  remediesOf,
   surenessOf,
   usualPositions,
   variantsOf,
   verdictsOf,
+  withHeat,
 } from '../../../core/study'
 import { specified } from '../../../core/units'
 import { climateOf, physicsDesk, solveZone, zoneCase } from '../../../core/vapour'
@@ -64,13 +68,43 @@ describe('what moves the coldest place most', () => {
 })
 
 describe('verdicts that a worker sends', () => {
-  it('are plain values with their remedies, and those of a check with heat', () => {
-    const { project } = aSample('guard-in-aerated-concrete')
-    const found = heatFindings(project)
-    expect(JSON.parse(JSON.stringify(found))).toEqual(found)
-    expect(new Set(found.map(it => it.rule))).toEqual(new Set(needsHeat))
-    const sill = found.find(it => it.rule === 'surface-criterion' && it.where.side === 'sill')
-    expect(sill?.verdict === 'not-met' && sill.remedies.length).toBeGreaterThan(0)
+  const { project } = aSample('guard-in-aerated-concrete')
+  const practice = practiceOf(project.practice)
+  const whole = check(project, practice, physicsDesk())
+  const told = heatReport(project)
+
+  it('are plain values of the rules on heat and vapour', () => {
+    expect(JSON.parse(JSON.stringify(told))).toEqual(told)
+    expect(new Set(told.findings.map(it => it.rule))).toEqual(new Set(needsHeat))
+  })
+
+  it('make a check without heat the same as one with it', () => {
+    const found = withHeat(check(project, practice, beingSolved), told)
+    const plain = (all: readonly (Finding | NotApplicable)[]) => all.map(it => ({ ...it, remedies: [] })).map(it => JSON.stringify(it)).toSorted()
+    expect(found.findings.map(findingKey)).toEqual(whole.findings.map(findingKey))
+    expect(plain(found.findings)).toEqual(plain(whole.findings))
+    expect(plain(found.notApplicable)).toEqual(plain(whole.notApplicable))
+  }) // prettier-ignore
+
+  it('leave a place that is new unknown, and one that is gone out', () => {
+    const place = zonesOf(project).find(it => it.side === 'sill')
+    if (!place) throw new Error('an opening has a sill')
+    const split = applyEdits(project, [{ kind: 'split-zone', zone: place.zone.id, at_mm: 300 }])
+    if (!split.ok) throw new Error(JSON.stringify(split.problems))
+    const found = withHeat(check(split.value, practice, beingSolved), told)
+    const heat = found.findings.filter(it => it.rule === 'surface-criterion' && it.where.side === 'sill')
+    expect(heat).toHaveLength(2)
+    expect(heat.filter(it => it.verdict === 'unknown')).toHaveLength(1)
+    expect(withHeat({ findings: [], notApplicable: [] }, told)).toEqual({ findings: [], notApplicable: [] })
+  })
+
+  it('have the remedies of a check with heat, sought one finding at a time', () => {
+    const cold = whole.findings.find(it => it.rule === 'surface-criterion' && it.where.side === 'sill')
+    if (cold?.verdict !== 'not-met') throw new Error('the sill of this sample is cold')
+    const remedies = remediesOf(project, findingKey(cold))
+    expect(remedies).toEqual(cold.remedies)
+    expect(remedies.length).toBeGreaterThan(0)
+    expect(remediesOf(project, 'no such finding')).toEqual([])
   })
 })
 
