@@ -127,12 +127,12 @@ const readAll = <R extends Readings>(reads: R, at: Place): ReadAll<R> => {
 const partFor = (of: PartKind, at: Place): Id => {
   const part = partOf(of, at)
   if (part === undefined) throw new Error(`A rule reads a value of a ${of}, and there is none here`)
-  const { id } = { ...part }
-  return id
+  lookedAt(part)
+  return part.id
 }
 
 /** Whether a part is there, all of whose members now count as looked at. */
-const lookedAt = (part: object): boolean => Object.keys(part).length > 0
+const lookedAt = (part: object): boolean => Reflect.ownKeys(part).length > 0
 
 /** A value of a seal may hang on the joint around it. */
 const partOf = (of: PartKind, at: Place): { readonly id: Id } | undefined => {

@@ -22,6 +22,8 @@ export type Place = {
   readonly side: Side
   readonly zone: Zone
   readonly joint: Joint
+  /** the joints of each side of the opening, one for each of its zones */
+  readonly round: Readonly<Record<Side, readonly Joint[]>>
   readonly band: JointBand
   /** heat and vapour of zones; absent where nobody solves them */
   readonly physics?: PhysicsOf
@@ -51,6 +53,14 @@ export const placesOf = (
   const opening = entry(project.openings, id)
   const wall = entry(project.walls, opening.wall)
   const frame = entry(project.frames, opening.frame)
+  const jointOf = (zone: Zone) => entry(project.joints, zone.joint)
+  const { head, left, right, sill } = opening.sides
+  const round = {
+    head: head.map(jointOf),
+    left: left.map(jointOf),
+    right: right.map(jointOf),
+    sill: sill.map(jointOf),
+  }
   return sides.flatMap(side =>
     opening.sides[side].map(zone => ({
       project,
@@ -62,7 +72,8 @@ export const placesOf = (
       frame,
       side,
       zone,
-      joint: entry(project.joints, zone.joint),
+      joint: jointOf(zone),
+      round,
       band: jointBand(project, id, side, zone.id),
     })),
   )

@@ -3,15 +3,15 @@ import { marginIn } from './weigh'
 
 /** Findings in the order in which they need attention: by verdict, then by how near the limit is; alike ones keep their order. */
 export const worstFirst = (findings: readonly Finding[]): readonly Finding[] => {
-  const near = Float64Array.from(findings, nearness)
-  const nearOf = (at: number) => near[at] ?? 0
-  return verdicts.flatMap(verdict => {
-    const here: number[] = []
-    findings.forEach((it, at) => it.verdict === verdict && here.push(at))
-    here.sort((a, b) => order(nearOf(a), nearOf(b)))
-    return here.flatMap(at => findings[at] ?? [])
-  })
+  const byVerdict = new Map(verdicts.map(it => [it, [] as Near[]]))
+  for (const it of findings) byVerdict.get(it.verdict)?.push({ it, near: nearness(it) })
+  return [...byVerdict.values()].flatMap(here =>
+    here.sort((a, b) => order(a.near, b.near)).map(({ it }) => it),
+  )
 }
+
+/** A finding, and how near its limit it is. */
+type Near = { readonly it: Finding; readonly near: number }
 
 /** How far a finding is inside its limit, negative outside; nothing where no amounts are compared. */
 export const marginOfFinding = (it: Finding): number | undefined => {

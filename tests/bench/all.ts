@@ -1,5 +1,6 @@
 import type { Bench } from './bench'
 import { checkProcess } from './check-process'
+import { checkMany } from './check-many'
 import { dragFrame } from './drag-frame'
 import { drawingSection } from './drawing-section'
 import { exportSheets } from './export-sheets'
@@ -15,6 +16,7 @@ export const benches: readonly Bench[] = [
   ...openToMarks,
   ...dragFrame,
   ...checkProcess,
+  ...checkMany,
   ...drawingSection,
   ...exportSheets,
   ...heatSolve,

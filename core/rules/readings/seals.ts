@@ -1,5 +1,5 @@
 import { type Joint, profileOf, sealOf } from '../../detail'
-import { type Plane, planes } from '../../kinds'
+import { type Plane, planes, sides } from '../../kinds'
 import { type AnySeal, type Bay, kindOf, mostDepth_mm, plainBay, serves } from '../../seals'
 import { around } from '../../units'
 import { type Words, words } from '../../words'
@@ -14,10 +14,8 @@ export const hasValue = (seal: AnySeal, field: string): boolean =>
 export const hasBead = (joint: Joint): boolean => joint.seals.some(it => hasValue(it, 'sealant.share'))
 
 /** Every seal round an opening. */
-export const sealsRound = ({ opening, project }: Place): readonly AnySeal[] =>
-  Object.values(opening.sides)
-    .flat()
-    .flatMap(it => project.joints[it.joint]?.seals ?? [])
+export const sealsRound = ({ round }: Place): readonly AnySeal[] =>
+  sides.flatMap(side => round[side]).flatMap(it => it.seals)
 
 /** Rules on membranes apply where there is one round the opening. */
 export const hasMembrane = (at: Place): true | Words =>

@@ -30,11 +30,11 @@ const metals: readonly string[] = ['aluminium', 'steel', 'stainless-steel', 'zin
 export const sillLength: Reading<number> = placed({
   id: 'sill.length',
   name: words('Length of the sill', 'Länge der Fensterbank'),
-  compute: ({ project, opening }) => {
-    const { sill, sides } = opening
+  compute: ({ opening, round }) => {
+    const { sill } = opening
     if (!sill) return undefined
     if (sill.length_mm) return sill.length_mm.value
-    const joints = [...sides.left, ...sides.right].map(it => project.joints[it.joint]?.planned_mm.value ?? 0)
+    const joints = [...round.left, ...round.right].map(it => it.planned_mm.value)
     const beside_mm = Math.max(0, ...joints)
     return opening.width_mm.value + 2 * beside_mm - 2 * (sill.endGap_mm?.value ?? 0)
   },
