@@ -7,6 +7,7 @@ import type { ViewMark } from '../mark'
 import { heights } from '../text/lettering'
 import { line, text } from '../sheet/marks'
 import type { Box } from './box'
+import { thinned } from './contours/thin'
 import { levelWords, roomFor_mm } from './level-words'
 import type { Place } from './scale-marks'
 import type { HeatPicture } from './picture'
@@ -42,12 +43,17 @@ export const profileMarks = (
     x0 + ((along_mm - first.along_mm) / (last.along_mm - first.along_mm || 1)) * (x1 - x0)
   const py = (value_C: number): number => y0 + ((value_C - from_C) / (to_C - from_C)) * (y1 - y0)
   const grid = Array.from({ length: Math.round((to_C - from_C) / step_K) + 1 }, (_, i) => from_C + i * step_K)
-  const curve = thinned(places.map(place => [px(place.along_mm), py(place.temperature_C)]))
+  const curve = thinned(
+    places.map((place): Point => [px(place.along_mm), py(place.temperature_C)]),
+    0.05,
+  )
+  const edges = stretches.slice(1).flatMap(({ places: [start] }) => (start ? [px(start.along_mm)] : []))
   const on: On = {
     px,
     py,
     x0,
     x1,
+    edges,
     language,
     isClear: box =>
       x0 <= box[0][0] &&
@@ -58,23 +64,21 @@ export const profileMarks = (
       !it.named.some(({ level_C }) => box[0][1] - 0.7 < py(level_C) && py(level_C) < box[1][1] + 0.7),
   }
   const named = namedLines(it, on)
+  const coldest = coldestOn(it, places, {
+    ...on,
+    isClear: box => on.isClear(box) && !named.some(other => overlap(box, other.box)),
+  })
+  const standing = [...named, coldest].flatMap(({ box }) => (box ? [box] : []))
   return [
     ...grid.flatMap(value_C => [
-      line('faint', [x0, py(value_C)], [x1, py(value_C)]),
+      ...across([x0, x1], py(value_C), standing),
       text(writeNumber(value_C, language), [x0 - 1.5, py(value_C) - heights.note_mm / 2], { anchor: 'end' }),
     ]),
-    ...stretches
-      .slice(1)
-      .flatMap(({ places: [start] }) =>
-        start ? [line('hidden', [px(start.along_mm), y0], [px(start.along_mm), y1])] : [],
-      ),
+    ...edges.flatMap(x => upright(x, [y0, y1], standing)),
     ...namesUnder(stretches, px, at[1] + 0.6, language),
     ...named.flatMap(({ marks }) => marks),
     { kind: 'path', layer: 'isotherms', pen: 'curve', points: curve, closed: false },
-    ...coldestOn(it, places, {
-      ...on,
-      isClear: box => on.isClear(box) && !named.some(other => overlap(box, other.box)),
-    }),
+    ...coldest.marks,
   ]
 }
 
@@ -118,37 +122,69 @@ type On = {
   readonly py: (value_C: number) => number
   readonly x0: number
   readonly x1: number
+  /** where one surface ends and the next begins, ascending */
+  readonly edges: readonly number[]
   readonly language: Language
   /** whether words in a box cover neither curve nor named line, and stay in the chart */
   readonly isClear: (box: Box) => boolean
 }
 
-/** Named lines across the chart, each with its name at one of its ends, over it or below it: where the curve is not. */
+/** Named lines across the chart, each with its name over it or below it: where neither the curve is nor an edge of a surface. */
 const namedLines = (
   { named }: Pick<HeatPicture, 'named'>,
-  { x0, x1, py, language, isClear }: On,
+  { x0, x1, edges, py, language, isClear }: On,
 ): readonly { readonly marks: readonly ViewMark[]; readonly box: Box }[] =>
   named.map(it => {
     const said = levelWords(it, language)
     const y = py(it.level_C)
     const width = roomFor_mm(said, true)
-    const tried = [x0 + 1.5, x1 - 1.5 - width, (x0 + x1 - width) / 2].flatMap(left =>
-      [y + 1.1, y - heights.note_mm - 1.1].map(low => boxAt([left, low], width)),
+    const tried = [x0, ...edges, x1 - 3 - width].flatMap(left =>
+      [y + 1.1, y - heights.note_mm - 1.1].map(low => boxAt([left + 1.5, low], width)),
     )
-    const box = tried.find(isClear) ?? boxAt([x0 + 1.5, y + 1.1], width)
+    const isBetween = ([[left], [right]]: Box): boolean => !edges.some(x => left - 0.7 < x && x < right + 0.7)
+    const box =
+      tried.find(one => isBetween(one) && isClear(one)) ??
+      tried.find(isClear) ??
+      boxAt([x0 + 1.5, y + 1.1], width)
     return { box, marks: [line('isotherm-named', [x0, y], [x1, y]), text(said, box[0], { bold: true })] }
   })
+
+/** A line of the grid, and an edge of a surface: broken where words stand. */
+const across = ([from, to]: Span, y: number, boxes: readonly Box[]): readonly ViewMark[] =>
+  pieces([from, to], boxes.flatMap(([[left, low], [right, high]]) => (low - 0.4 < y && y < high + 0.4 ? [[left - 0.6, right + 0.6] as const] : []))).map(([start, end]) =>
+    line('faint', [start, y], [end, y]),
+  ) // prettier-ignore
+
+const upright = (x: number, [from, to]: Span, boxes: readonly Box[]): readonly ViewMark[] =>
+  pieces([from, to], boxes.flatMap(([[left, low], [right, high]]) => (left - 0.4 < x && x < right + 0.4 ? [[low - 0.6, high + 0.6] as const] : []))).map(([start, end]) =>
+    line('hidden', [x, start], [x, end]),
+  ) // prettier-ignore
+
+type Span = readonly [from: number, to: number]
+
+/** What is left of a stretch without some gaps. */
+const pieces = (whole: Span, gaps: readonly Span[]): readonly Span[] =>
+  gaps
+    .reduce<readonly Span[]>(
+      (left, [from, to]) =>
+        left.flatMap(([a, b]): readonly Span[] => [
+          [a, Math.min(b, from)],
+          [Math.max(a, to), b],
+        ]),
+      [whole],
+    )
+    .filter(([a, b]) => b > a)
 
 /** The coldest place on the curve, with its number beside it where nothing else stands. */
 const coldestOn = (
   { coldest }: Pick<HeatPicture, 'coldest'>,
   places: readonly SurfacePlace[],
   { px, py, language, isClear }: On,
-): readonly ViewMark[] => {
-  if (!coldest) return []
+): { readonly marks: readonly ViewMark[]; readonly box?: Box } => {
+  if (!coldest) return { marks: [] }
   const off = ({ at_mm: [x, y] }: SurfacePlace) => Math.hypot(x - coldest.at_mm[0], y - coldest.at_mm[1])
   const at = places.reduce<SurfacePlace | undefined>((best, it) => (best && off(best) <= off(it) ? best : it), undefined) // prettier-ignore
-  if (!at || off(at) > 1) return []
+  if (!at || off(at) > 1) return { marks: [] }
   const [x, y]: Point = [px(at.along_mm), py(coldest.temperature_C)]
   const said = writeNumber(Number(coldest.temperature_C.toFixed(1)), language, 1)
   const width = roomFor_mm(said, true)
@@ -162,10 +198,13 @@ const coldestOn = (
     boxAt([x - 2.6 - width, y + 1], width),
   ]
   const box = tried.find(isClear)
-  return [
-    { kind: 'symbol', layer: 'isotherms', name: 'coldest-place', at: [x, y], values: {} },
-    ...(box ? [text(said, box[0], { bold: true })] : []),
-  ]
+  return {
+    marks: [
+      { kind: 'symbol', layer: 'isotherms', name: 'coldest-place', at: [x, y], values: {} },
+      ...(box ? [text(said, box[0], { bold: true })] : []),
+    ],
+    ...(box && { box }),
+  }
 }
 
 const boxAt = ([left, low]: Point, width: number): Box => [
@@ -187,13 +226,3 @@ const touches = (curve: readonly Point[], [[left, low], [right, high]]: Box): bo
       low - 0.8 < Math.max(y, py)
     )
   })
-
-/** Places that print as one are one: closer than half the width of the line. */
-const thinned = (points: readonly Point[]): readonly Point[] => {
-  const kept: Point[] = []
-  points.forEach((at, i) => {
-    const last = kept.at(-1)
-    if (!last || i === points.length - 1 || Math.hypot(at[0] - last[0], at[1] - last[1]) > 0.25) kept.push(at)
-  })
-  return kept
-}
