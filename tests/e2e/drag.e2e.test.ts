@@ -48,6 +48,28 @@ describe('a drag', () => {
     },
   )
 
+  it('is judged by the time the hand rests, before it lets go', async () => {
+    const { page } = await open()
+    // Rows keep their places while something moves, so what they say is compared in the order of letters.
+    const judged = async () =>
+      (
+        await page
+          .locator('[data-area="verdicts"] .top[data-verdict="not-met"], [data-area="all-round"] .tag')
+          .allTextContents()
+      ).toSorted()
+    const before = await judged()
+    const [x, y] = await gripAt(page, 'joint.planned')
+    await page.mouse.move(x, y)
+    await page.mouse.down()
+    for (let step = 1; step <= 12; step++) await page.mouse.move(x, y - step * 3)
+    await painted(page)
+    const held = await judged()
+    await page.mouse.up()
+    await painted(page)
+    expect(held).toEqual(await judged())
+    expect(held).not.toEqual(before)
+  })
+
   it('goes back to where it began with Esc', async () => {
     const { page } = await open()
     const start = await valueOf(page, 'From bearing layer')

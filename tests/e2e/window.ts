@@ -115,9 +115,13 @@ export const gripAt = async (page: Page, field: string): Promise<readonly [x: nu
   return [box.x + box.width / 2, box.y + box.height / 2]
 }
 
-/** Waits until what was last done has been painted. */
+/** Waits until what was last done has been painted, also in the panels that follow the hand a moment later. */
 export const painted = async (page: Page): Promise<void> => {
-  await page.evaluate('new Promise(done => requestAnimationFrame(() => requestAnimationFrame(done)))')
+  await page.evaluate(`new Promise(done => {
+    const isBehind = () => document.querySelector('main[aria-busy="true"]') !== null
+    const look = () => requestAnimationFrame(() => requestAnimationFrame(() => (isBehind() ? look() : done())))
+    look()
+  })`)
 }
 
 /** Waits until something holds, as long as a busy machine may need. */

@@ -10,7 +10,11 @@ import type { Notes } from './notes.svelte'
 import type { Readings } from './readings.svelte'
 import type { Settings } from './settings.svelte'
 
-/** What every panel of the window may reach. Each member has one subject; none knows the others' business. */
+/**
+ * What every panel of the window may reach. Each member has one subject; none knows the others' business. There are two
+ * that differ in what they read: what the hand moves is read as it is now, by the section and what lies on it; all else
+ * follows a moment later, in steps.
+ */
 export type Desk = {
   readonly host: Host
   readonly board: Board
@@ -40,6 +44,16 @@ export type Look = {
 }
 
 const key = Symbol('desk')
+const liveKey = Symbol('live desk')
 
-export const giveDesk = (desk: Desk): Desk => setContext(key, desk)
+/** Gives the desk of the panels, and that of what moves with the hand. */
+export const giveDesk = (desk: Desk, live: Pick<Desk, 'board' | 'readings'>): Desk => {
+  setContext(liveKey, { ...desk, ...live })
+  return setContext(key, desk)
+}
+
+/** The desk of the panels: while something moves, what they read follows in steps. */
 export const theDesk = (): Desk => getContext<Desk>(key)
+
+/** The desk of what moves with the hand: the section, what lies on it and over it, the enlarged joint. */
+export const theLiveDesk = (): Desk => getContext<Desk>(liveKey)

@@ -27,9 +27,14 @@ export type Readings = {
   warmth: number
 }
 
+/** Where the joint stands between cold and hot, for all who read the same session. */
+export const newWarmth = (): { at: number } => {
+  const warmth = $state({ at: 0 })
+  return warmth
+}
+
 /** `heatNow` is what rules on heat and vapour last said: they are worked out beside the window. */
-export const newReadings = (board: Board, heatNow: () => Report): Readings => {
-  let warmth = $state(0)
+export const newReadings = (board: Board, warmth: { at: number }, heatNow: () => Report): Readings => {
   const project = $derived(board.now.project)
   // A view is a new value with every look; what the cut depends on is its opening and side.
   const opening = $derived(board.now.view.opening)
@@ -38,8 +43,8 @@ export const newReadings = (board: Board, heatNow: () => Report): Readings => {
   const cut = $derived({ opening, side, ...(zone === undefined ? {} : { zone }) })
   const place = $derived(placeOf(project, cut))
   const band = $derived(jointBand(project, opening, side, place.zone.id))
-  const width_mm = $derived(widthAt(band, warmth))
-  const state = $derived(warmth === 0 ? 'planned' : warmth < 0 ? 'widest' : 'narrowest')
+  const width_mm = $derived(widthAt(band, warmth.at))
+  const state = $derived(warmth.at === 0 ? 'planned' : warmth.at < 0 ? 'widest' : 'narrowest')
   const section = $derived(cutSection(project, place, { state, width_mm }))
   const parts = $derived(partsOf(project, place))
   const practice = $derived(practiceOf(project.practice))
@@ -81,10 +86,10 @@ export const newReadings = (board: Board, heatNow: () => Report): Readings => {
       return grips
     },
     get warmth() {
-      return warmth
+      return warmth.at
     },
     set warmth(to) {
-      warmth = to
+      warmth.at = to
     },
   }
 }
