@@ -1,6 +1,7 @@
 import { copiesIn, extension, keepCopy, letGoOf } from '../../core/detail'
 import type { Read, Written } from '../bridge'
 import { droppedOne } from './dropped'
+import { chosenByInput, chosenPhotos } from './file-input'
 import {
   bytesOf,
   calledOff,
@@ -43,7 +44,7 @@ export const browserHost = (page: Window): Host => {
     kind: 'browser',
     open: () =>
       trying(async () => {
-        if (pickers.showOpenFilePicker === undefined) return chosenByInput(page)
+        if (pickers.showOpenFilePicker === undefined) return chosenFile(page)
         const [handle] = await pickers.showOpenFilePicker({ types: [opening] })
         return handle === undefined ? { kind: 'cancelled' } : readHandle(handle, await places.keep(handle))
       }),
@@ -62,6 +63,7 @@ export const browserHost = (page: Window): Host => {
           ? { kind: 'read', file: { name: one.file.name, bytes: await bytesOf(one.file), token: '' } }
           : readHandle(handle, await places.keep(handle))
       }),
+    photos: () => chosenPhotos(page),
     save: (token, name, bytes) =>
       trying(async () => {
         const handle = await places.of(token)
@@ -157,19 +159,10 @@ const download = (page: Window, name: string, bytes: Uint8Array): Written => {
   return { kind: 'written', name, token: '' }
 }
 
-const chosenByInput = (page: Window): Promise<Read> =>
-  new Promise(answer => {
-    const input = page.document.createElement('input')
-    input.type = 'file'
-    input.accept = `.${extension},.pdf,.svg`
-    input.addEventListener('cancel', () => answer({ kind: 'cancelled' }))
-    input.addEventListener('change', () => {
-      const file = input.files?.[0]
-      if (file === undefined) answer({ kind: 'cancelled' })
-      else
-        void bytesOf(file).then(bytes =>
-          answer({ kind: 'read', file: { name: file.name, bytes, token: '' } }),
-        )
-    })
-    input.click()
-  })
+/** The file that is chosen where the browser has no picker of its own. */
+const chosenFile = async (page: Window): Promise<Read> => {
+  const [file] = await chosenByInput(page, { accept: `.${extension},.pdf,.svg` })
+  return file === undefined
+    ? { kind: 'cancelled' }
+    : { kind: 'read', file: { name: file.name, bytes: await bytesOf(file), token: '' } }
+}

@@ -6,7 +6,7 @@ import type { Host } from './host'
 /** The host of a page: the desktop program where its bridge is there, else the browser itself. */
 export const hostOf = (page: Window): Host => {
   const bridge = bridgeOf(page)
-  return bridge === undefined ? browserHost(page) : desktopHost(bridge)
+  return bridge === undefined ? browserHost(page) : desktopHost(bridge, page)
 }
 
 const bridgeOf = (page: Window): Bridge | undefined =>

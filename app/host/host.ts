@@ -11,6 +11,8 @@ export type Host = {
   readonly openRecent: (token: string) => Promise<Read>
   /** the file that was dropped on the window; where one was dropped that is none (a link, a folder), why it is not opened */
   readonly dropped: (what: DataTransfer) => Promise<Read>
+  /** lets the user choose photos of the site; none: called off */
+  readonly photos: () => Promise<readonly File[]>
   /** writes a file that was opened or saved before, in its place */
   readonly save: (token: string, name: string, bytes: Uint8Array) => Promise<Written>
   /** lets the user choose where to write; `kind` is the extension without its dot */

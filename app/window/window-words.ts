@@ -112,7 +112,7 @@ export const say = {
   widest: words('widest', 'breiteste'),
   planeEmpty: words('nothing in it', 'nichts darin'),
 
-  groupSizes: words('Sizes', 'Größen'),
+  groupSizes: words('Name and sizes', 'Name und Größen'),
   groupSurvey: words('Measured on site', 'Aufmaß'),
   groupAsked: words('What is asked of it', 'Anforderungen'),
   groupWork: words('How the work is done', 'Wie gearbeitet wird'),

@@ -7,6 +7,7 @@ import { frameOf, jointOf, openingOf, profileOf, wallOf, type ZonePlace } from '
 import type { PartKind } from './field'
 import { fixingKindName } from './fixing'
 import type { Layer, Project } from './model'
+import { addedPartName } from './part-names'
 import type { Member } from './profiles/profile'
 
 /** A part of the detail as people name it: one row of a parts list, one number on a sheet. */
@@ -69,7 +70,7 @@ const sillPartsOf = (project: Project, place: ZonePlace): readonly Part[] => {
     {
       id: sill.id,
       kind: 'sill',
-      name: words('Outside sill', 'Fensterbank außen'),
+      name: addedPartName.sill,
       value,
       material: sill.material,
     },
@@ -84,7 +85,7 @@ const boxPartsOf = (project: Project, place: ZonePlace): readonly Part[] => {
     {
       id: box.id,
       kind: 'box',
-      name: words('Shutter box', 'Rollladenkasten'),
+      name: addedPartName.box,
       value: filled(same('{0} × {1}'), box.depth_mm.value, box.height_mm.value),
       material: box.material,
     },

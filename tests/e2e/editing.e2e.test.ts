@@ -236,9 +236,12 @@ describe('numbers', () => {
     'are read with comma or point, with units, and asked about where they could be thousands, in %s',
     async language => {
       const { page } = await open({ language })
-      const field = page.locator('[data-area="fields"] #group-sizes input').first()
+      const field = page.locator('[data-area="fields"] #group-sizes [data-field="opening.width"] input')
       const hint = async () =>
-        (await page.locator('#group-sizes .echo').first().innerText()).replaceAll('\u00a0', ' ')
+        (await page.locator('#group-sizes [data-field="opening.width"] .echo').innerText()).replaceAll(
+          '\u00a0',
+          ' ',
+        )
       const cases: readonly (readonly [typed: string, says: RegExp])[] = [
         ['1200+2*15', /1230 mm/],
         ['46 7/16 in', /1179[.,]5/],

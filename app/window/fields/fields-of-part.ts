@@ -8,6 +8,7 @@ import {
   layerOf,
   openingOf,
   type Project,
+  site,
   type ZonePlace,
 } from '../../../core/detail'
 import type { Id } from '../../../core/geometry'
@@ -78,7 +79,7 @@ export const fieldsOfPart = (
   const isSeal = project.joints[place.zone.joint]?.seals.some(it => it.id === owner) === true
   const owners = [
     owner,
-    ...(isFrame ? [opening.id] : []),
+    ...(isFrame ? [opening.id, site] : []),
     ...(isFrame || isSeal ? [place.zone.joint] : []),
     ...(wall === undefined ? [] : [wall]),
   ]
@@ -135,6 +136,9 @@ const groupOf = ({ field, part }: FieldAt, owner: Id): GroupId => {
   // The joint of a frame or of a seal comes along; its own words are not what is asked for first.
   return field.startsWith('joint.') && part !== owner ? 'more' : 'main'
 }
+
+/** Whether a value is one of the twelve months, which stand in a table. */
+export const isOfMonth = ({ field }: FieldAt): boolean => /^site\.(temperature|humidity)-/.test(field)
 
 /** The rows of a group by use: first what a finding waits for, then what is stated, then what may be. */
 export const byUse = (

@@ -76,7 +76,25 @@ const layerGroups = ({ project, place, part, say, acts }: At): readonly MenuGrou
 const frameGroups = ({ project, place, part, say, acts }: At): readonly MenuGroup[] => {
   const frame = frameOf(project, place.opening)
   if (part.split('/')[0] !== frame.id) return []
+  const walls = Object.values(project.walls)
   return [
+    ...(walls.length > 1
+      ? [
+          {
+            title: say(words.wallOfOpening),
+            items: walls.map(it => ({
+              label: it.name || it.id,
+              isOn: it.id === wallOf(project, place.opening).id,
+              do: () =>
+                acts.act({
+                  kind: 'edit',
+                  edits: [{ kind: 'choose-wall', opening: place.opening, wall: it.id }],
+                  says: words.wallOfOpening,
+                }),
+            })),
+          },
+        ]
+      : []),
     {
       title: say(words.profile),
       items: profiles.map(it => ({

@@ -1,5 +1,9 @@
 import {
-  type Edits,
+  type AddedPart,
+  addedPartName,
+  fixingKindName,
+  type FixingKind,
+  fixingKinds,
   jointOf,
   materialOf,
   openingOf,
@@ -15,8 +19,6 @@ import type { Action } from '../../editor'
 import { capital } from '../capital'
 import type { MenuGroup } from '../dialogs/menu'
 import { say as words } from '../window-words'
-
-type AddedPart = Edits['add']['part']
 
 /** A new layer begins this thick; its thickness is then typed. *Ours*. */
 const firstThickness_mm = 20
@@ -58,23 +60,24 @@ export const addGroups = (at: At & { readonly selected: string | undefined }): r
   ]
 }
 
-/** Fixings, blocks and members of the side that is cut; sill and box where there is none yet. */
-const openingGroup = ({ project, place, say, act }: At): MenuGroup => {
+/** Fixings, blocks and members of a side; sill and box where there is none yet. */
+export const openingGroup = ({ project, place, say, act }: At): MenuGroup => {
   const opening = openingOf(project, place.opening)
   const { side } = place
   const isLevel = side === 'head' || side === 'sill'
-  const item = (part: AddedPart, name: Words) => ({
-    label: say(name),
-    do: () => act({ kind: 'edit', edits: [{ kind: 'add', into: opening.id, part, side }], says: name }),
-  })
+  const item = (part: AddedPart, fixing?: FixingKind) => {
+    const name = fixing ? fixingKindName[fixing] : addedPartName[part]
+    const edit = { kind: 'add', into: opening.id, part, side, ...(fixing ? { fixing } : {}) } as const
+    return { label: say(name), do: () => act({ kind: 'edit', edits: [edit], says: name }) }
+  }
   return {
     title: say(words.addToOpening),
     items: [
-      item('fixing', words.addFixing),
-      item('block', words.addBlock),
-      isLevel ? item('mullion', words.mullion) : item('transom', words.transom),
-      ...(opening.sill === undefined && side === 'sill' ? [item('sill', words.addSill)] : []),
-      ...(opening.box === undefined && side === 'head' ? [item('box', words.addBox)] : []),
+      ...fixingKinds.map(it => item('fixing', it)),
+      item('block'),
+      isLevel ? item('mullion') : item('transom'),
+      ...(opening.sill === undefined && side === 'sill' ? [item('sill')] : []),
+      ...(opening.box === undefined && side === 'head' ? [item('box')] : []),
     ],
   }
 }

@@ -1,4 +1,7 @@
 import {
+  addedPartName,
+  blockName,
+  boardName,
   fieldsOf,
   jointOf,
   known,
@@ -89,7 +92,7 @@ const sideParts = (project: Project, { opening: id, side }: ZonePlace): readonly
           {
             id: wall.id,
             kind: 'wall',
-            name: words.revealBoard,
+            name: boardName,
             value: at(board.thickness_mm.value),
             material: board.material,
           } as const,
@@ -100,13 +103,13 @@ const sideParts = (project: Project, { opening: id, side }: ZonePlace): readonly
       .map((it): Part => ({
         id: it.id,
         kind: 'block',
-        name: words[`${it.kind}Block`],
+        name: blockName[it.kind],
         value: at(it.at_mm.value),
       })),
     ...membersAt(opening, side).map((it): Part => ({
       id: it.id,
       kind: 'mullion',
-      name: side === 'head' || side === 'sill' ? words.mullion : words.transom,
+      name: addedPartName[side === 'head' || side === 'sill' ? 'mullion' : 'transom'],
       value: at(it.at_mm.value),
     })),
   ].map(it => {

@@ -8,6 +8,7 @@ import type { PartKind } from '../field'
 import { entryAt, layerOf } from '../find'
 import type { Project } from '../model'
 import { singlePart } from '../opening-parts'
+import { boardName } from '../part-names'
 import { choiceField } from './choice-field'
 import { withBox, withLayer, withSill, withWall } from './tables'
 
@@ -68,7 +69,7 @@ export const materialChoices: readonly ChoiceField[] = [
   }),
   materialChoice({
     id: 'reveal.board-material',
-    name: words('Board on the flank', 'Platte an der Leibung'),
+    name: boardName,
     of: 'wall',
     because: words('insulation under the finish of the reveal', 'Dämmung unter der Bekleidung der Leibung'),
     mayLack: true,

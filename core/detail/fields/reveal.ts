@@ -5,6 +5,7 @@ import { allowedNibDepth, allowedNibLap } from '../allowed/nib'
 import { allowedBoard, allowedCover, allowedLining } from '../allowed/reveal'
 import type { Field } from '../field'
 import type { Project } from '../model'
+import { boardName } from '../part-names'
 import { numberField } from './number-field'
 import { withWall } from './tables'
 import { entryAt } from '../find'
@@ -88,7 +89,7 @@ const splay = numberField({
 
 const board = numberField({
   id: 'reveal.board',
-  name: words('Board on the flank', 'Platte an der Leibung'),
+  name: boardName,
   of: 'wall',
   unit: 'mm',
   has: (project, wall) => entryAt(project.walls, wall)?.reveal.board !== undefined,

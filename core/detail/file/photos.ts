@@ -5,8 +5,8 @@ import type { Project } from '../model'
 import { sizeOf_bytes, fromBase64 } from './base64'
 
 /** One photo is no larger, and all together are no larger: ours, so that a file can be sent by mail. */
-export const mostOne_bytes = 1024 * 1024
-export const mostAll_bytes = 20 * 1024 * 1024
+export const mostPhoto_bytes = 1024 * 1024
+export const mostPhotos_bytes = 20 * 1024 * 1024
 
 /** The digest that a photo is kept under: of its bytes, or of its text where that is no base64 at all. */
 export const digestOfPhoto = (base64: string): string =>
@@ -14,7 +14,7 @@ export const digestOfPhoto = (base64: string): string =>
 
 /** What is wrong with a photo by itself: it is no whole JPEG, or too large. */
 export const photoProblem = (base64: string): Words | undefined => {
-  if (sizeOf_bytes(base64) > mostOne_bytes) return tooLarge
+  if (sizeOf_bytes(base64) > mostPhoto_bytes) return tooLarge
   const bytes = fromBase64(base64)
   const isJpeg =
     bytes !== undefined &&
@@ -27,7 +27,9 @@ export const photoProblem = (base64: string): Words | undefined => {
 
 /** What is wrong with all photos of a project together. */
 export const photosTogetherProblem = (photos: NonNullable<Project['photos']>): Words | undefined =>
-  Object.values(photos).reduce((sum, it) => sum + sizeOf_bytes(it), 0) > mostAll_bytes ? tooMuch : undefined
+  Object.values(photos).reduce((sum, it) => sum + sizeOf_bytes(it), 0) > mostPhotos_bytes
+    ? tooMuch
+    : undefined
 
 /** The project with those of its photos that are whole and shown somewhere, and what is to be said of the others. */
 export const withSoundPhotos = (
