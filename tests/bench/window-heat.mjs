@@ -3,34 +3,13 @@
 import { chromium } from 'playwright-core'
 import { ensureBuilt, windowFolder } from '../../app/start/build.mjs'
 import { serve } from '../../app/start/serve.mjs'
+import { calibration, cpuOf, flags } from './in-browser.mjs'
 
-const flags = [
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-]
 /** The sample whose jamb has the most triangles. */
 const sample = process.argv[2] ?? 'unheld-head'
 const [warmUp, runs] = [60, 200]
 
 const at = (times, share) => times.toSorted((a, b) => a - b)[Math.floor(share * times.length)] ?? NaN
-
-/** A million square roots in a worker of the page: what times are compared with. */
-const calibration = `(() => {
-  const once = () => {
-    const from = performance.now()
-    let sum = 0
-    for (let n = 1; n <= 1_000_000; n++) sum += Math.sqrt(n) / (1 + (n % 7))
-    return [performance.now() - from, sum][0]
-  }
-  for (let at = 0; at < 20; at++) once()
-  return Array.from({ length: 60 }, once).sort((a, b) => a - b)[30]
-})()`
-
-const cpuOf = async cdp =>
-  Object.fromEntries((await cdp.send('Performance.getMetrics')).metrics.map(it => [it.name, it.value * 1000]))
 
 await ensureBuilt()
 const { server, address, at: place } = await serve({ folder: windowFolder, port: 0 })
@@ -53,7 +32,7 @@ await page.goto(address)
 await page.goto(`${place}/#${sample}`)
 await page.reload()
 await page.locator('[data-grip]').first().waitFor()
-const loop = await page.evaluate(calibration)
+const loop = await calibration(page)
 console.log(`calibration loop: ${loop.toFixed(2)} ms`)
 const cdp = await page.context().newCDPSession(page)
 await cdp.send('Performance.enable', { timeDomain: 'threadTicks' })
