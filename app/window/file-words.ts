@@ -23,7 +23,8 @@ export const fileWords = {
   lookAt: words('Look', 'Ansehen'),
   letGo: words('Let go', 'Verwerfen'),
   rightBesideWrong: words('right beside wrong, made to be broken', 'richtig neben falsch, zum Ausprobieren'),
-  allSamples: words('All {0}', 'Alle {0}'),
+  wholeOpenings: words('Whole openings', 'Ganze Öffnungen'),
+  wholeOpeningsSay: words('to look at and to change', 'zum Ansehen und Ändern'),
   bringIn: words('Bring in', 'Hereinholen'),
   sheetWithModel: words('A sheet that carries its model', 'Ein Blatt, das sein Modell trägt'),
   orDrop: words(
