@@ -7,7 +7,7 @@ import {
   checkReport,
   cutsScales,
   cutsSheet,
-  detailSheet,
+  detailSheets,
   heatQuestion,
   sheetProblems,
   sheetScales,
@@ -78,14 +78,14 @@ export const writeSheet = async (
   if (scale !== undefined && chosen === undefined)
     return refused({ at: '--scale', say: filled(noScale, scale, scales.map(scaleName).join(', ')) })
   const how = { ...single, ...(chosen && { scale: chosen }) }
-  const drawing = isSome(more)
-    ? cutsSheet(project, cuts, how)
-    : detailSheet(project, first, cuts[0].section, how)
+  const [drawing, ...further]: Some<Drawing> = isSome(more)
+    ? [cutsSheet(project, cuts, how)]
+    : detailSheets(project, first, cuts[0].section, how)
   const problems = sheetProblems(project, drawing)
   if (isSome(problems)) return refused(...problems)
   const wet = shows === 'vapour' ? wetZoneAt(project, first) : undefined
   if (wet && !wet.ok) return wet
-  return writeDrawings(project, [wet ? withWetZone(drawing, wet.value) : drawing], target)
+  return writeDrawings(project, [wet ? withWetZone(drawing, wet.value) : drawing, ...further], target)
 }
 
 /** Where water gathers in a cut in winter. */
@@ -121,19 +121,40 @@ export const writeReport = async (
     studies.push(study.value)
     const sheet = { ...look, report, sheet: `H${sheets.length + 1}`, heat: heat.value }
     const fitting = sheetScales(project, place, section, { ...sheet, paper: 'A4' })
-    sheets.push(detailSheet(project, place, section, isSome(fitting) ? { ...sheet, paper: 'A4' } : sheet))
+    sheets.push(...detailSheets(project, place, section, isSome(fitting) ? { ...sheet, paper: 'A4' } : sheet))
   }
   const [first, ...more] = checkReport(project, report, { ...look, studies })
   return writeDrawings(project, [first, ...more, ...sheets], target)
 }
 
-/** Writes sheets of a project with the project in them. */
+/**
+ * Writes sheets of a project with the project in them: into one file, or where the format holds one sheet, further ones
+ * into files beside it with their numbers behind its name.
+ */
 export const writeDrawings = async (
   project: Project,
   drawings: Some<Drawing>,
   { to, format }: Target,
-): Promise<Result<string>> =>
-  writeWhole(to, await format.write(projectSheets(project, drawings), await fontsOf(format.fonts)))
+): Promise<Result<string>> => {
+  const fonts = await fontsOf(format.fonts)
+  const write = async (path: string, some: Some<Drawing>) =>
+    writeWhole(path, await format.write(projectSheets(project, some), fonts))
+  const [first, ...more] = drawings
+  if (format.holds === 'sheets') return write(to, drawings)
+  const paths: string[] = []
+  for (const [at, drawing] of [first, ...more].entries()) {
+    const written = await write(at === 0 ? to : besideName(to, at + 1), [drawing])
+    if (!written.ok) return written
+    paths.push(written.value)
+  }
+  return ok(paths.join('\n'))
+}
+
+/** `jamb.svg` goes on in `jamb-2.svg`. */
+const besideName = (to: string, number: number): string => {
+  const ending = extname(to)
+  return `${to.slice(0, to.length - ending.length)}-${number}${ending}`
+}
 
 /** A scale as it stands on a sheet: paper to model. */
 const scaleName = (scale: number): string => `1:${Math.round(1 / scale)}`

@@ -2,7 +2,7 @@ import { type Project, type Sample, samples, type ZonePlace, zonesOf } from '../
 import {
   checkReport,
   cutsSheet,
-  detailSheet,
+  detailSheets,
   type Drawing,
   type LengthUnit,
   type Palette,
@@ -68,7 +68,7 @@ const zoneSheets = ({ file, project }: Sample, at: number): readonly Issued[] =>
     return {
       of: 'zone', sample: file, side: place.side, language, palette, paper, unit, project, place,
       name: `${file}, ${place.side}, ${language}, ${palette}, ${paper}, ${unit}`,
-      drawings: [detailSheet(project, place, section, { ...how, paper })],
+      drawings: detailSheets(project, place, section, { ...how, paper }),
     } // prettier-ignore
   })
 

@@ -11,7 +11,10 @@ export const draw: Command = {
   says: 'draw one cut of a project, or head, jamb and sill together, on a sheet, true to scale',
   takes: [{ name: 'file', says: 'the project file' }],
   options: [
-    { flags: '--to <file>', says: 'where to write; its ending names the format, as in jamb.svg' },
+    {
+      flags: '--to <file>',
+      says: 'where to write; its ending names the format, as in jamb.svg; a second sheet of an SVG goes into jamb-2.svg',
+    },
     {
       flags: '--scale <scale>',
       says: 'scale, as in 1:2, instead of the largest that fits on the smallest sheet',

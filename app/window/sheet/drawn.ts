@@ -3,7 +3,7 @@ import {
   checkReport,
   cutsScales,
   cutsSheet,
-  detailSheet,
+  detailSheets,
   type Drawing,
   heatQuestion,
   type LengthUnit,
@@ -73,7 +73,7 @@ export const drawnSheet = ({ project, view, report }: From, kind: SheetKind, ask
     pages:
       scales.length === 0
         ? []
-        : [detailSheet(project, place, section, { ...single, ...scaleOf(asked, scales), sheet })],
+        : detailSheets(project, place, section, { ...single, ...scaleOf(asked, scales), sheet }),
     scales,
   }
 }

@@ -55,14 +55,20 @@ export type CutBlocks = {
 
 export const mostTries = tries.length
 
-/** A cut at a scale. Numbers stand in one column at its right, names in the list of parts. */
+/** A cut at a scale. Numbers stand in one column beside it, off its chains, names in the list of parts. */
 export const cutBlocks = (
   project: Project,
   { place, section, letter }: Cut,
   parts: readonly ListedPart[],
-  how: { readonly scale: number; readonly language: Language; readonly unit: LengthUnit },
+  how: {
+    readonly scale: number
+    readonly language: Language
+    readonly unit: LengthUnit
+    /** whether its title stands over it: a single cut has the title of its sheet */
+    readonly titled: boolean
+  },
 ): CutBlocks => {
-  const { scale, language, unit } = how
+  const { scale, language, unit, titled } = how
   const shown = parts.filter(it => isThere(it, section))
   const look = {
     ...zoneLook(project, place, language, unit),
@@ -79,7 +85,9 @@ export const cutBlocks = (
   const at0 = { ...look, at: [0, 0] } as const
   const sizes = sizesOf(section, at0, byPart)
   const reach = reachOf(sizes, at0)
-  const rooms = tries.map(it => roomOf(it, { ...look, chains, reach, count: shown.length }))
+  const rooms = tries.map(it =>
+    roomOf(it, { ...look, chains, reach, count: shown.length, title_mm: titled ? title_mm : 0 }),
+  )
   // A way is laid out once, however often it is asked for.
   const laid: Numbered[] = []
   const numbersOf = (at: number): Numbered =>
@@ -92,7 +100,7 @@ export const cutBlocks = (
         const show = { sizes: true, numbers: false } as const
         const { view: bare } = drawSection(section, { ...look, at: [x + viewAt[0], y + viewAt[1]], show })
         const view: View = { ...bare, marks: [...bare.marks, ...numbersOf(at).marks] }
-        const head = titleMarks({ place, letter, scale, language }, [x, y + size_mm[1] - 5])
+        const head = titled ? titleMarks({ place, letter, scale, language }, [x, y + size_mm[1] - 5]) : []
         return {
           view,
           marks: [
@@ -134,6 +142,7 @@ const roomOf = (
     readonly chains: { readonly through: number; readonly across: number }
     readonly reach: readonly [low: Point, high: Point]
     readonly count: number
+    readonly title_mm: number
   },
 ): Room => {
   const stand = { turn_deg: of.turn_deg, mirrored: of.mirrored }
@@ -151,16 +160,19 @@ const roomOf = (
   const [up, down] = level || of.mirrored ? [extra, 0] : [0, extra]
   const above = Math.max(margin.top, up) + (level ? sideWord_mm : 0)
   const below = Math.max(margin.bottom, down)
+  // chains through the wall stand at its cut end: numbers at the other
+  const atLeft = level && of.mirrored
   const column: Column = {
-    side: 'right',
-    x: width + margin.right + way_mm,
+    side: atLeft ? 'left' : 'right',
+    x: atLeft ? -margin.left - way_mm : width + margin.right + way_mm,
     low: offEnd_mm - down,
     high: height - offEnd_mm + up,
     pitch_mm,
   }
+  const beside = way_mm + callout.balloon_mm
   return {
-    size_mm: [margin.left + column.x + callout.balloon_mm, below + height + above + title_mm],
-    viewAt: [margin.left, below],
+    size_mm: [margin.left + width + margin.right + beside, below + height + above + of.title_mm],
+    viewAt: [margin.left + (atLeft ? beside : 0), below],
     column,
   }
 }

@@ -52,7 +52,9 @@ export const cutLists = (
   const width_mm = column.right - column.left - 2 * pad_mm
   const half = (width_mm - between_mm) / 2
   const legendTop = top - partsListHeight_mm(project, parts, width_mm, language) - listGap_mm
-  const notesTop = legendTop - legendHeight_mm(entries.length, width_mm) - listGap_mm
+  // the lists of a sheet of their own have their legend beside the drawing
+  const hasLegend = entries.length > 0
+  const notesTop = hasLegend ? legendTop - legendHeight_mm(entries.length, width_mm) - listGap_mm : legendTop
   const key_mm = withKey ? keySize_mm[1] : 0
   const room = notesTop - column.low - pad_mm
   const cautions = cautionNotes(project)
@@ -68,12 +70,11 @@ export const cutLists = (
   const rule = (at: number) =>
     line('field', [column.left, at + listGap_mm / 2], [column.right, at + listGap_mm / 2])
   return {
-    keyAt: withKey ? [second + (half - keySize_mm[0]) / 2, column.low + 1] : undefined,
+    keyAt: withKey ? [second + (half - keySize_mm[0]) / 2, column.low + 2.5] : undefined,
     marks: [
       line('field', [column.left, column.top], [column.left, column.low]),
       ...partsList(project, parts, [x, top], { width_mm, language, unit }),
-      rule(legendTop),
-      ...drawLegend(entries, [x, legendTop], width_mm, language),
+      ...(hasLegend ? [rule(legendTop), ...drawLegend(entries, [x, legendTop], width_mm, language)] : []),
       rule(notesTop),
       ...drawNotes(chosen.open, [x, notesTop], half, language),
       ...drawNotes(chosen.assumed, [second, notesTop], half, language),

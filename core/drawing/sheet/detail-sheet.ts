@@ -1,20 +1,17 @@
-import { materialOf, openingOf, type Project, type ZonePlace } from '../../detail'
-import type { Id } from '../../geometry'
+import type { Project, ZonePlace } from '../../detail'
 import type { Section } from '../../section'
-import { filled, type Language, words } from '../../words'
-import { check, type Report } from '../../rules'
+import type { Language, Some } from '../../words'
+import { check } from '../../rules'
 import { inkOfView } from '../ink/ink-drawing'
-import type { Drawing, Mark, Palette, View } from '../mark'
-import type { HeatPicture } from '../heat/picture'
+import type { Drawing, Mark, View } from '../mark'
 import { drawSection } from '../section/draw-section'
 import type { ListedPart } from '../section/listed-part'
 import { chainsAcross, chainsThrough } from '../section/section-sizes'
 import { standOf, usualWindow, zoneLook } from '../section/zone-view'
-import type { LengthUnit } from '../sizes/lengths'
 import { arrange, fittingScales } from './arrange'
 import { keyElevation, keySize_mm } from './key-elevation'
 import type { Paper } from './paper'
-import { heading_mm, type LabelColumn, type Wanted } from './room'
+import { type Arrangement, heading_mm, type LabelColumn, type Wanted } from './room'
 import { checkRuler, sheetFrame } from './frame'
 import { heatBlock, heatBlockHeight_mm } from './heat-block'
 import { blockHeight_mm, blockMarks, heading, headingOf, titleOfCut } from './headings'
@@ -22,38 +19,78 @@ import { drawLabels, slotPitch_mm } from './labels'
 import { drawLegend, legendHeight_mm, legendOf } from './legend'
 import { legendMarks, notesMarks, notesOf, notesTall_mm } from './sheet-notes'
 import { sideWords } from './side-words'
-import type { TitleField } from './title-block'
+import { oneCutScales, oneCutSheet } from './one-cut-sheet'
+import { listsSheet } from './lists-sheet'
+import { materialsOf, saysOf, type SheetOptions, titleOf } from './sheet-options'
 
-/** What a sheet says beyond the model: nothing of it is read from a clock or guessed. */
-export type SheetOptions = {
-  readonly language: Language
-  readonly palette: Palette
-  /** fields of the title block; what is left out and not in the project prints as a line to write on */
-  readonly title?: { readonly [F in TitleField]?: string }
-  /** number of the sheet, `2 / 4` */
-  readonly sheet?: string
-  /** what lengths are written in; absent: millimetres */
-  readonly unit?: LengthUnit
-  /** absent: the smallest sheet that everything fits on */
-  readonly paper?: 'A4' | 'A3'
-  /** verdicts of the project; absent: they are found */
-  readonly report?: Report
-  /** the temperature field of the cut, drawn into it, with its scale and its surface in the place of the legend */
-  readonly heat?: HeatPicture
-  /** paper mm per model mm, one of `sheetScales`; absent: the largest that fits on the smallest sheet */
-  readonly scale?: number
-}
-
-/** A sheet of one zone: its section true to scale with sizes, numbers and names, legend, notes and title block. */
+/** The first sheet of one zone: `detailSheets` without the second that it may have. */
 export const detailSheet = (
   project: Project,
   place: ZonePlace,
   section: Section,
   options: SheetOptions,
+): Drawing => detailSheets(project, place, section, options)[0]
+
+/**
+ * The sheets of one zone: its section true to scale with sizes, numbers and names, and what belongs to it in lists. On a
+ * large sheet parts, revisions and notes stand beside the section. A small one has names and notes alone, and a second
+ * sheet has the lists. The sheet of a temperature field has its scale in their place.
+ */
+export const detailSheets = (
+  project: Project,
+  place: ZonePlace,
+  section: Section,
+  options: SheetOptions,
+): Some<Drawing> => {
+  const plan = planOf(project, place, section, options)
+  const on = arrange(plan.wanted, options)
+  const { scale } = on
+  if (options.heat) return [labelledSheet(project, place, section, { ...options, plan, on })]
+  if (options.paper !== 'A4' && (on.paper.name === 'A3' || scale < leastScale)) {
+    const wanted = Math.max(scale, options.scale ?? leastScale)
+    const fitting = oneCutScales(project, place, section, options)
+    for (const it of fitting.filter(at => at <= wanted && at >= scale)) {
+      const sheet = oneCutSheet(project, place, section, { ...options, scale: it })
+      if (sheet) return [sheet]
+    }
+  }
+  const second = listsSheet(project, place, { ...options, scale, ...numbered(options.sheet, 2) })
+  if (second === undefined) return [labelledSheet(project, place, section, { ...options, plan, on })]
+  return [
+    labelledSheet(project, place, section, {
+      ...options,
+      ...numbered(options.sheet, 1),
+      plan,
+      on,
+      sheetOf: ['1', '2'],
+    }),
+    second,
+  ]
+}
+
+/** A cut on a large sheet is drawn at least so large where its lists leave room for that. Ours. */
+const leastScale = 0.5
+
+/** The number of a sheet that goes on: `1 / 4` is `1.1 / 4` and `1.2 / 4`. */
+const numbered = (sheet: string | undefined, page: number): { readonly sheet?: string } =>
+  sheet === undefined ? {} : { sheet: sheet.replace(/^\d+/, it => `${it}.${page}`) }
+
+type Planned = SheetOptions & {
+  readonly plan: ReturnType<typeof planOf>
+  readonly on: Arrangement
+  /** which sheet of how many, where the lists stand on a second */
+  readonly sheetOf?: readonly [string, string]
+}
+
+/** A section with the names of its parts beside it, legend, notes and title block. */
+const labelledSheet = (
+  project: Project,
+  place: ZonePlace,
+  section: Section,
+  { plan, on, ...options }: Planned,
 ): Drawing => {
-  const { language, heat } = options
-  const { look, bare, legend, notes, wanted, unit } = planOf(project, place, section, options)
-  const on = arrange(wanted, options)
+  const { language, heat, sheetOf } = options
+  const { look, bare, legend, notes, unit } = plan
   const columns = on.columns.map(it => ({ ...it, pitch_mm: slotPitch_mm(look.parts, it.width_mm, language) }))
   const { view, layout } = drawSection(section, {
     ...bare,
@@ -73,19 +110,15 @@ export const detailSheet = (
     ),
     ...notesMarks(on, notes, language),
   ]
-  const head = heading(project, place, on, { language, unit })
+  const head = heading(project, place, { ...on, ...(sheetOf && { sheetOf }) }, { language, unit })
   const key = keyBeside(project, place, { ...on, view, columns, language })
   const title = headingOf(place)[language]
   return {
     size_mm: on.paper.size_mm,
     language,
     palette: options.palette,
-    title: `${title}, ${openingOf(project, place.opening).name}`,
-    says: saysOf(
-      title,
-      look.parts.map(it => `${it.number} ${it.name[language]}`),
-      language,
-    ),
+    title: titleOf(project, place, language),
+    says: saysOf(title, look.parts, language),
     materials: materialsOf(project, section),
     marks: [
       view,
@@ -136,7 +169,11 @@ export const sheetScales = (
   place: ZonePlace,
   section: Section,
   options: Pick<SheetOptions, 'language' | 'unit' | 'report' | 'paper' | 'heat'>,
-): readonly number[] => fittingScales(planOf(project, place, section, options).wanted, options.paper)
+): readonly number[] => {
+  const listed = options.heat || options.paper === 'A4' ? [] : oneCutScales(project, place, section, options)
+  const labelled = fittingScales(planOf(project, place, section, options).wanted, options.paper)
+  return [...new Set([...listed, ...labelled])].toSorted((a, b) => b - a)
+}
 
 /** What stands on a sheet, and the room that it wants. */
 const planOf = (
@@ -186,16 +223,4 @@ const coverTo_mm = (section: Section, parts: readonly ListedPart[]): number => {
     0,
     ...section.regions.filter(it => fixed.has(it.part)).flatMap(it => it.outline.map(([x]) => x)),
   )
-}
-
-const saysOf = (title: string, parts: readonly string[], language: Language): string =>
-  `${title}. ${filled(words('Parts from outside to inside: {0}.', 'Bauteile von außen nach innen: {0}.'), parts.join('; '))[language]}`
-
-/** What each part is mostly made of. */
-export const materialsOf = (project: Project, section: Section): ReadonlyMap<Id, Id> => {
-  const materials = new Map<Id, Id>()
-  for (const { part, fill } of section.regions)
-    if (fill.kind === 'material' && !materials.has(part) && materialOf(project, fill.material))
-      materials.set(part, fill.material)
-  return materials
 }

@@ -29,19 +29,25 @@ export const scaleWords = (scale: number): string => `1:${Math.round(1 / scale)}
 export const heading = (
   project: Project,
   place: ZonePlace,
-  on: Arrangement,
+  on: Pick<Arrangement, 'paper' | 'scale' | 'headingAt'> & {
+    /** how far to the right it may reach; absent: as far as the frame */
+    readonly right?: number
+    /** which of so many sheets of the cut this is; absent: there is one */
+    readonly sheetOf?: readonly [string, string]
+  },
   { language, unit }: { readonly language: Language; readonly unit: LengthUnit },
 ): readonly Mark[] => {
   const [name, cut] = headings[place.side]
-  const barAt = on.paper.frame[1][0] - 10 - scaleBarLength_mm(on.scale, unit)
+  const barAt = (on.right ?? on.paper.frame[1][0]) - 10 - scaleBarLength_mm(on.scale, unit)
   return [
     ...headingMarks(project, name, on.headingAt, {
       sub: filled(
-        words('{0}, {1} · scale {2} · sizes in {3}', '{0}, {1} · Maßstab {2} · Maße in {3}'),
+        on.sheetOf ? ofSheets : ofOne,
         openingOf(project, place.opening).name,
         cut,
         scaleWords(on.scale),
         unitWords[unit],
+        ...(on.sheetOf ?? []),
       ),
       language,
       until: barAt,
@@ -49,6 +55,12 @@ export const heading = (
     ...scaleBar([barAt, on.headingAt[1]], on.scale, unit),
   ]
 }
+
+const ofOne = words('{0}, {1} · scale {2} · sizes in {3}', '{0}, {1} · Maßstab {2} · Maße in {3}')
+const ofSheets = words(
+  '{0} · scale {2} · sizes in {3} · sheet {4} of {5}',
+  '{0} · Maßstab {2} · Maße in {3} · Blatt {4} von {5}',
+)
 
 export const unitWords: Readonly<Record<LengthUnit, Words>> = { mm: same('mm'), inch: words('inch', 'Zoll') }
 

@@ -25,6 +25,8 @@ const edge_mm = 3
 /** Cuts side by side stand no further apart than this. Ours. */
 const farthest_mm = 18
 
+const fromTop = 0.35
+
 type Item = { readonly block: CutBlock | undefined; readonly size_mm: Point }
 
 /** Blocks in rows from the upper left corner, with the key elevation behind them where it is wanted there. */
@@ -36,10 +38,13 @@ export const placeBlocks = (blocks: readonly CutBlock[], region: Region, withKey
   const tall = heights_mm.reduce((sum, it) => sum + it, 0) + apart_mm[1] * (rows.length - 1)
   const spare = region.top - region.low - tall
   const down = apart_mm[1] + Math.max(0, spare) / rows.length
-  let top = region.top
+  // one cut alone hangs a little above the middle of its room
+  let top = region.top - (blocks.length === 1 && rows.length === 1 ? Math.max(0, spare) * fromTop : 0)
   const placed = rows.flatMap((row, index) => {
     const gap = Math.min(farthest_mm, Math.max(apart_mm[0], (room - widthOf(row)) / row.length))
-    let x = region.left
+    // a single cut stands in the middle of its row, several begin at the left
+    let x =
+      region.left + (blocks.length === 1 ? Math.max(0, room - widthOf(row) - gap * (row.length - 1)) / 2 : 0)
     const own = row.map(it => {
       const at: Point = [x, top - it.size_mm[1]]
       x += it.size_mm[0] + gap

@@ -186,7 +186,7 @@ const lengthIn = (mark: Extract<ViewMark, { kind: 'dimension' }>) => {
 
 describe('sheets issued as DXF', () => {
   const cases = issued.filter(it => it.of !== 'report').map((it, at) => ({ ...it, older: at % 2 === 1 }))
-  const files = Promise.all(cases.map(it => writtenAs(it.older ? 'dxf-2000' : 'dxf', it.drawings[0])))
+  const files = Promise.all(cases.map(it => writtenAs(it.older ? 'dxf-2000' : 'dxf', ...it.drawings)))
   const read = files.then(readAllByEzdxf)
 
   it(

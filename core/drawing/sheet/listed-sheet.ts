@@ -1,0 +1,136 @@
+import type { Project } from '../../detail'
+import type { Point } from '../../geometry'
+import { check } from '../../rules'
+import type { Language, Some } from '../../words'
+import { drawSection } from '../section/draw-section'
+import type { ListedPart } from '../section/listed-part'
+import { standOf, usualWindow, zoneLook } from '../section/zone-view'
+import { noteIn } from '../sizes/lengths'
+import { type Cut, type CutBlock, cutBlocks, mostTries } from './cut-block'
+import { cutLists, type ListColumn } from './cut-lists'
+import { blockHeight_mm } from './headings'
+import { type LegendEntry, legendOf } from './legend'
+import { openItems } from './open-items'
+import { a3, titleBlock_mm } from './paper'
+import { placeBlocks, type PlacedBlocks } from './place-blocks'
+import type { SheetOptions } from './sheet-options'
+import { assumedAtAll } from './sheet-notes'
+
+/** The paper of a sheet with lists, and the rows of its revision table that are left to write on. */
+export const listedPaper = a3
+export const revisionRows = 2
+export const pad_mm = 3
+const heading_mm = 16
+
+/** Widths of the column of lists that are tried; a narrower one leaves more room for thick walls. Ours. */
+const listWidths_mm = [titleBlock_mm[0], 164, 152] as const
+
+/** Where everything stands on a sheet at a scale; nothing where it does not fit. */
+export const arrangedAt = (scale: number, of: ListedPlan): OnListed | undefined => {
+  const blocks = of.blocks(scale)
+  const close = arrangedWith(
+    scale,
+    of,
+    blocks.map(it => it.close),
+  )
+  // what does not fit closely need not be tried with more room for its numbers
+  if (close === undefined) return undefined
+  const roomy = (tries: number) =>
+    arrangedWith(
+      scale,
+      of,
+      blocks.map(it => it.roomy(tries)),
+    )
+  return roomy(mostTries) ?? roomy(2) ?? close
+}
+
+/** Whether cuts and lists fit on a sheet at a scale. */
+export const fitsAt = (scale: number, of: ListedPlan): boolean =>
+  arrangedWith(
+    scale,
+    of,
+    of.blocks(scale).map(it => it.close),
+  ) !== undefined
+
+const arrangedWith = (scale: number, of: ListedPlan, blocks: readonly CutBlock[]): OnListed | undefined => {
+  const [[x0, y0], [x1, y1]] = listedPaper.frame
+  for (const width of listWidths_mm)
+    for (const withKey of [false, true]) {
+      const lists = of.lists({ left: x1 - width, right: x1, low: y0 + of.block_mm, top: y1, withKey })
+      if (lists === undefined) continue
+      const placed = placeBlocks(
+        blocks,
+        {
+          left: x0 + pad_mm + 1,
+          right: x1 - width,
+          low: y0 + pad_mm,
+          top: y1 - heading_mm,
+          block: [x1 - titleBlock_mm[0], y0 + of.block_mm],
+        },
+        !withKey,
+      )
+      if (placed.fits) return { scale, placed, lists, right: x1 - width, keyAt: lists.keyAt ?? placed.keyAt }
+    }
+  return undefined
+}
+
+/** Where everything stands: the cuts with the key elevation, the lists, and how far to the right cuts may reach. */
+export type OnListed = {
+  readonly scale: number
+  readonly placed: PlacedBlocks
+  readonly lists: NonNullable<ReturnType<typeof cutLists>>
+  readonly right: number
+  readonly keyAt: Point | undefined
+}
+
+/** What stands on a sheet with lists, at any scale. */
+export type ListedPlan = ReturnType<typeof listedPlan>
+
+/** Cuts with their parts in one list. `letters` names their planes; a single cut has its title over the sheet. */
+export const listedPlan = (
+  project: Project,
+  cuts: Some<Cut>,
+  listed: readonly ListedPart[],
+  { language, unit = 'mm', report = check(project) }: Pick<SheetOptions, 'language' | 'unit' | 'report'>,
+) => {
+  const parts = listed.map(it => ({ ...it, note: noteIn(it.note, unit) }))
+  const places = cuts.map(it => it.place)
+  const lists = {
+    parts,
+    entries: legendOfAll(project, cuts, language),
+    open: openItems(report, places),
+    assumed: assumedAtAll(project, places, unit),
+    count: cuts.length,
+  }
+  return {
+    parts,
+    block_mm: blockHeight_mm(project, revisionRows),
+    planes: [...new Map(cuts.map(it => [it.letter, { letter: it.letter, upright: isUpright(it) }])).values()],
+    blocks: (scale: number) =>
+      cuts.map(it => cutBlocks(project, it, parts, { scale, language, unit, titled: cuts.length > 1 })),
+    lists: (column: Omit<ListColumn, 'language' | 'unit'>) =>
+      cutLists(project, lists, { ...column, language, unit }),
+  }
+}
+
+/** Head and sill are cut by an upright plane, jambs by a level one. */
+export const isUpright = ({ place: { side } }: Pick<Cut, 'place'>): boolean =>
+  side === 'head' || side === 'sill'
+
+const legendOfAll = (project: Project, cuts: readonly Cut[], language: Language): readonly LegendEntry[] => {
+  const all = cuts.flatMap(({ place, section }) =>
+    legendOf(
+      drawSection(section, {
+        ...zoneLook(project, place, language),
+        ...standOf[place.side],
+        window: usualWindow(project, place, section),
+        at: [0, 0],
+        scale: 0.2,
+        show: { sizes: false, numbers: false },
+      }).view,
+    ),
+  )
+  const named = new Map(all.map(it => [it.name.en, it]))
+  const kinds = ['hatch', 'line'] as const
+  return kinds.flatMap(kind => [...named.values()].filter(it => it.kind === kind))
+}

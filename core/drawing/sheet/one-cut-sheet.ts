@@ -1,0 +1,86 @@
+import type { Project, ZonePlace } from '../../detail'
+import type { Section } from '../../section'
+import type { Drawing } from '../mark'
+import { listedParts } from '../section/listed-parts'
+import { checkRuler, sheetFrame } from './frame'
+import { blockMarks, heading, headingOf, titleOfCut } from './headings'
+import { keyElevation } from './key-elevation'
+import {
+  arrangedAt,
+  fitsAt,
+  isUpright,
+  type ListedPlan,
+  listedPaper,
+  listedPlan,
+  pad_mm,
+  revisionRows,
+} from './listed-sheet'
+import { materialsOf, saysOf, type SheetOptions, titleOf } from './sheet-options'
+
+/** Scales of a single cut with its lists beside it, the largest first. */
+const scales = [1, 0.5, 0.2, 0.1] as const
+
+/** The scales at which a cut fits on a large sheet with its parts, revisions and notes beside it, the largest first. */
+export const oneCutScales = (
+  project: Project,
+  place: ZonePlace,
+  section: Section,
+  options: Pick<SheetOptions, 'language' | 'unit' | 'report'>,
+): readonly number[] => {
+  const plan = planOf(project, place, section, options)
+  return scales.filter(it => fitsAt(it, plan))
+}
+
+const planOf = (
+  project: Project,
+  place: ZonePlace,
+  section: Section,
+  options: Pick<SheetOptions, 'language' | 'unit' | 'report'>,
+): ListedPlan => listedPlan(project, [{ place, section, letter: 'A' }], listedParts(project, place), options)
+
+/** One cut with its parts, revisions and notes beside it; nothing where that does not fit at the scale. */
+export const oneCutSheet = (
+  project: Project,
+  place: ZonePlace,
+  section: Section,
+  { scale, ...options }: SheetOptions & { readonly scale: number },
+): Drawing | undefined => {
+  const { language, unit = 'mm' } = options
+  const plan = planOf(project, place, section, options)
+  const on = arrangedAt(scale, plan)
+  if (on === undefined) return undefined
+  const paper = listedPaper
+  const [[x0], [, y1]] = paper.frame
+  const drawn = on.placed.cuts.map(it => it.block.draw(it.at))
+  const title = headingOf(place)[language]
+  const head = { paper, scale, headingAt: [x0 + pad_mm + 1, y1 - 8] as const, right: on.right }
+  return {
+    size_mm: paper.size_mm,
+    language,
+    palette: options.palette,
+    title: titleOf(project, place, language),
+    says: saysOf(title, plan.parts, language),
+    materials: materialsOf(project, section),
+    marks: [
+      ...drawn.map(it => it.view),
+      ...sheetFrame(paper),
+      ...checkRuler(paper, { language, unit }),
+      ...heading(project, place, head, { language, unit }),
+      ...drawn.flatMap(it => it.marks),
+      ...(on.keyAt
+        ? keyElevation(
+            project,
+            place.opening,
+            [{ letter: 'A', upright: isUpright({ place }) }],
+            on.keyAt,
+            language,
+          )
+        : []),
+      ...on.lists.marks,
+      ...blockMarks(project, titleOfCut(project, place, { scale, paper }, options), paper, {
+        language,
+        rows: revisionRows,
+      }),
+    ],
+  }
+}
