@@ -60,6 +60,7 @@ export const say = {
   part: words('part {0}', 'Teil {0}'),
   takeOut: words('Remove the part', 'Teil entfernen'),
   takeSealOut: words('Take the seal out', 'Dichtung herausnehmen'),
+  changePlaces: words('Change places with the {0}', 'Platz tauschen mit: {0}'),
   putBack: words('Put the seal back', 'Dichtung zurücksetzen'),
   takenOut: words('taken out', 'herausgenommen'),
   duplicate: words('Duplicate', 'Verdoppeln'),

@@ -28,6 +28,8 @@ export interface Edits {
   fill: { readonly joint: Id; readonly plane: Plane; readonly seal: string }
   /** puts a seal in the place of another, in the same plane */
   replace: { readonly part: Id; readonly seal: string }
+  /** lets two seals of a joint change planes, each with its values */
+  exchange: { readonly part: Id; readonly with: Id }
   /** takes a seal out, to see what then fails: it is kept with all its values */
   'take-out': { readonly part: Id }
   /** puts a seal back that was taken out */

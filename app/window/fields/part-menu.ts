@@ -9,8 +9,9 @@ import {
   wallOf,
   type ZonePlace,
 } from '../../../core/detail'
-import { kindOf, sealKinds } from '../../../core/seals'
-import type { Words } from '../../../core/words'
+import { planeName } from '../../../core/kinds'
+import { type AnySeal, kindOf, sealKinds } from '../../../core/seals'
+import { filled, type Words } from '../../../core/words'
 import { capital } from '../capital'
 import type { MenuGroup } from '../dialogs/menu'
 import type { PartActs } from '../parts/part-acts'
@@ -49,9 +50,31 @@ const sealGroups = ({ project, part, say, acts }: At): readonly MenuGroup[] => {
           },
         })),
     },
-    { items: [{ label: say(words.takeSealOut), hint: 'T', do: () => acts.takeOut(part) }] },
+    {
+      items: [
+        { label: say(words.takeSealOut), hint: 'T', do: () => acts.takeOut(part) },
+        ...othersOf(project, seal).map(other => ({
+          label: say(filled(words.changePlaces, planeName[other.plane])),
+          do: () =>
+            acts.act({
+              kind: 'edit',
+              edits: [{ kind: 'exchange', part, with: other.id }],
+              says: filled(words.changePlaces, planeName[other.plane]),
+            }),
+        })),
+      ],
+    },
   ]
 }
+
+/** The seals of the same joint that can change planes with one. */
+const othersOf = (project: Project, seal: AnySeal): readonly AnySeal[] =>
+  (sealOf(project, seal.id)?.joint.seals ?? []).filter(
+    it =>
+      it.plane !== seal.plane &&
+      kindOf(it).planes.includes(seal.plane) &&
+      kindOf(seal).planes.includes(it.plane),
+  )
 
 const layerGroups = ({ project, place, part, say, acts }: At): readonly MenuGroup[] => {
   if (layerOf(project, part) === undefined) return []

@@ -10,7 +10,7 @@ import { pinPhoto, tellPhoto } from './photos'
 import { rename } from './rename'
 import { putBack, takeOut } from './taken-out'
 import { entitle, issue } from './issue'
-import { fill, replace } from './seals'
+import { exchange, fill, replace } from './seals'
 import { state } from './state'
 import { chooseJoint, joinZones, measureOffset, splitZone } from './zones'
 
@@ -20,6 +20,7 @@ export const editKinds: EditKinds = {
   confirm,
   fill,
   replace,
+  exchange,
   'take-out': takeOut,
   'put-back': putBack,
   rename,

@@ -1,9 +1,9 @@
 import { z } from 'zod'
 import type { Plane } from '../../kinds'
 import { planeName, planes } from '../../kinds'
-import { type AnySeal, type Bay, mostDepth_mm, plainBay, type SealKind, sealKinds } from '../../seals'
+import { type AnySeal, type Bay, kindOf, mostDepth_mm, plainBay, type SealKind, sealKinds } from '../../seals'
 import { around, ok, type Problem, refused } from '../../units'
-import { filled, words } from '../../words'
+import { filled, isSome, words } from '../../words'
 import type { EditKind } from '../edit'
 import { withJoint } from '../fields/tables'
 import { entryAt, frameOf, openingsWith, profileOf, sealOf } from '../find'
@@ -43,6 +43,39 @@ export const replace: EditKind<'replace'> = {
     const counted = numbered(project, 'seal')
     const fresh = kind.fresh(counted.id, found.seal.plane, bayFor(project, found.joint))
     return ok(replaced(counted.project, found.joint, part, fresh))
+  },
+}
+
+/** Lets two seals of a joint change planes, each with all its values: to see what the order of the planes is worth. */
+export const exchange: EditKind<'exchange'> = {
+  kind: 'exchange',
+  schema: z.strictObject({ kind: z.literal('exchange'), part: z.string(), with: z.string() }),
+  apply: (project, { part, with: other }) => {
+    const [a, b] = [sealOf(project, part), sealOf(project, other)]
+    if (a === undefined || b === undefined || a.joint.id !== b.joint.id)
+      return refused({
+        at: a === undefined ? part : other,
+        say: words('there is no such seal in this joint', 'diese Dichtung gibt es in dieser Fuge nicht'),
+      })
+    const moved = [
+      { seal: a.seal, to: b.seal.plane },
+      { seal: b.seal, to: a.seal.plane },
+    ]
+    const problems: readonly Problem[] = moved.flatMap(({ seal, to }) =>
+      kindOf(seal).planes.includes(to) ? [] : [noServant(seal.id, to)],
+    )
+    if (isSome(problems)) return refused(...problems)
+    return ok(
+      withJoint(project, a.joint.id, it => ({
+        ...it,
+        seals: inOrder(
+          it.seals.map(seal => {
+            const to = moved.find(one => one.seal.id === seal.id)?.to
+            return to === undefined ? seal : { ...seal, plane: to }
+          }),
+        ),
+      })),
+    )
   },
 }
 
