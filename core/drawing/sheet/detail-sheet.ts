@@ -48,11 +48,8 @@ export const detailSheets = (
   if (options.heat) return [labelledSheet(project, place, section, { ...options, plan, on })]
   if (options.paper !== 'A4' && (on.paper.name === 'A3' || scale < leastScale)) {
     const wanted = Math.max(scale, options.scale ?? leastScale)
-    const fitting = oneCutScales(project, place, section, options)
-    for (const it of fitting.filter(at => at <= wanted && at >= scale)) {
-      const sheet = oneCutSheet(project, place, section, { ...options, scale: it })
-      if (sheet) return [sheet]
-    }
+    const sheet = oneCutSheet(project, place, section, options, [wanted, scale])
+    if (sheet) return [sheet]
   }
   const second = listsSheet(project, place, { ...options, scale, ...numbered(options.sheet, 2) })
   if (second === undefined) return [labelledSheet(project, place, section, { ...options, plan, on })]

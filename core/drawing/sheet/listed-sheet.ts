@@ -102,14 +102,19 @@ export const listedPlan = (
     assumed: assumedAtAll(project, places, unit),
     count: cuts.length,
   }
+  const laid = new Map<string, ReturnType<typeof cutLists>>()
   return {
     parts,
     block_mm: blockHeight_mm(project, revisionRows),
     planes: [...new Map(cuts.map(it => [it.letter, { letter: it.letter, upright: isUpright(it) }])).values()],
     blocks: (scale: number) =>
       cuts.map(it => cutBlocks(project, it, parts, { scale, language, unit, titled: cuts.length > 1 })),
-    lists: (column: Omit<ListColumn, 'language' | 'unit'>) =>
-      cutLists(project, lists, { ...column, language, unit }),
+    // The same column is asked for at every scale and with every room for numbers.
+    lists: (column: Omit<ListColumn, 'language' | 'unit'>) => {
+      const key = JSON.stringify(column)
+      if (!laid.has(key)) laid.set(key, cutLists(project, lists, { ...column, language, unit }))
+      return laid.get(key)
+    },
   }
 }
 

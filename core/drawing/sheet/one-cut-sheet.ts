@@ -31,6 +31,14 @@ export const oneCutScales = (
   return scales.filter(it => fitsAt(it, plan))
 }
 
+const firstOf = <T, R>(of: readonly T[], read: (it: T) => R | undefined): R | undefined => {
+  for (const it of of) {
+    const found = read(it)
+    if (found !== undefined) return found
+  }
+  return undefined
+}
+
 const planOf = (
   project: Project,
   place: ZonePlace,
@@ -38,17 +46,25 @@ const planOf = (
   options: Pick<SheetOptions, 'language' | 'unit' | 'report'>,
 ): ListedPlan => listedPlan(project, [{ place, section, letter: 'A' }], listedParts(project, place), options)
 
-/** One cut with its parts, revisions and notes beside it; nothing where that does not fit at the scale. */
+/**
+ * One cut with its parts, revisions and notes beside it, at the largest scale between two that it fits at; nothing where
+ * there is none.
+ */
 export const oneCutSheet = (
   project: Project,
   place: ZonePlace,
   section: Section,
-  { scale, ...options }: SheetOptions & { readonly scale: number },
+  options: SheetOptions,
+  [most, least]: readonly [number, number],
 ): Drawing | undefined => {
   const { language, unit = 'mm' } = options
   const plan = planOf(project, place, section, options)
-  const on = arrangedAt(scale, plan)
+  const on = firstOf(
+    scales.filter(it => it <= most && it >= least),
+    it => arrangedAt(it, plan),
+  )
   if (on === undefined) return undefined
+  const { scale } = on
   const paper = listedPaper
   const [[x0], [, y1]] = paper.frame
   const drawn = on.placed.cuts.map(it => it.block.draw(it.at))

@@ -29,14 +29,19 @@ export const sideWords = (
     [outside[language], 0],
   ] as const
   return words.map(([word, side]) => {
-    const usual = placesFor(word, view, side).filter(it => isOnItsSide(it, word, view, side))
-    const isFree = (it: Stand) =>
-      !taken.some(box => meet(boxAt(it, word), box)) && (!room || isWithin(boxAt(it, word), room))
+    const isOnItsSide = sideTest(word, view, side)
+    const usual = placesFor(word, view, side).filter(isOnItsSide)
+    const isFree = (it: Stand) => {
+      const box = boxAt(it, word)
+      return !taken.some(other => meet(box, other)) && (!room || isWithin(box, room))
+    }
     const stand =
       usual.find(isFree) ??
-      anyPlaces(usual[0] ?? { at: view.at, anchor: 'start' }, room ?? roundView(view))
-        .filter(it => isOnItsSide(it, word, view, side))
-        .find(isFree) ??
+      nearestPlace(
+        usual[0] ?? { at: view.at, anchor: 'start' },
+        room ?? roundView(view),
+        it => isOnItsSide(it) && isFree(it),
+      ) ??
       usual[0]
     const { at, anchor } = stand ?? { at: [0, 0], anchor: 'start' }
     taken.push(boxAt({ at, anchor }, word))
@@ -44,13 +49,22 @@ export const sideWords = (
   })
 }
 
-/** Every place of a room on a grid, the nearest to a place first. */
-const anyPlaces = ({ at: [x, y], anchor }: Stand, [[x0, y0], [x1, y1]]: Box): readonly Stand[] => {
-  const all: (readonly [Stand, number])[] = []
+/** The place on a grid over a room that is nearest to a place, of those that are good. */
+const nearestPlace = (
+  { at: [x, y], anchor }: Stand,
+  [[x0, y0], [x1, y1]]: Box,
+  isGood: (it: Stand) => boolean,
+): Stand | undefined => {
+  let nearest: Stand | undefined
+  let least = Infinity
   for (let column = x0; column <= x1; column += grid_mm)
-    for (let row = y0; row <= y1; row += grid_mm)
-      all.push([{ at: [column, row], anchor }, Math.hypot(column - x, row - y)])
-  return all.toSorted((a, b) => a[1] - b[1]).map(([it]) => it)
+    for (let row = y0; row <= y1; row += grid_mm) {
+      const away = Math.hypot(column - x, row - y)
+      if (away >= least) continue
+      const stand: Stand = { at: [column, row], anchor }
+      if (isGood(stand)) [nearest, least] = [stand, away]
+    }
+  return nearest
 }
 
 const grid_mm = 1.5
@@ -70,15 +84,18 @@ const roundView = (view: View): Box => {
 type Stand = { readonly at: Point; readonly anchor: 'start' | 'end' }
 
 /** Whether words stand on their own half of a view: the wrong word there would be worse than none. */
-const isOnItsSide = ({ at: [x, y], anchor }: Stand, word: string, view: View, side: 0 | 1): boolean => {
+const sideTest = (word: string, view: View, side: 0 | 1): ((it: Stand) => boolean) => {
   const { toPaper } = placeView(view)
   const [low, high] = view.window
   const middle = toPaper([(low[0] + high[0]) / 2, (low[1] + high[1]) / 2])
   const end = toPaper([low[0], side === 1 ? high[1] : low[1]])
-  if (view.turn_deg === 0) return end[1] > middle[1] ? y > middle[1] : y + heights.subtitle_mm < middle[1]
+  if (view.turn_deg === 0)
+    return ({ at: [, y] }) => (end[1] > middle[1] ? y > middle[1] : y + heights.subtitle_mm < middle[1])
   const width = textWidth_mm(word, heights.subtitle_mm)
-  const left = anchor === 'end' ? x - width : x
-  return end[0] > middle[0] ? left > middle[0] : left + width < middle[0]
+  return ({ at: [x], anchor }) => {
+    const left = anchor === 'end' ? x - width : x
+    return end[0] > middle[0] ? left > middle[0] : left + width < middle[0]
+  }
 }
 
 /** Places along the side of a view that looks inside (1) or outside (0), the end towards the opening first. */

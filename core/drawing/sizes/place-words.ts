@@ -18,7 +18,8 @@ export type Span = {
 export type Stand = { readonly at: number; readonly raised: boolean }
 
 type Option = Stand & { readonly low: number; readonly high: number; readonly cost: number }
-type Partial = { readonly options: readonly Option[]; readonly cost: number }
+/** An answer for the first links: the last of its options, and the answer before it. */
+type Partial = { readonly option?: Option; readonly before?: Partial; readonly cost: number }
 
 /**
  * Places the words of a chain: in the middle where they fit, else beyond the end of the chain, else raised. Words never meet, and never stand across a stroke of the line or across an extension line of an
@@ -28,23 +29,30 @@ type Partial = { readonly options: readonly Option[]; readonly cost: number }
 export const placeWords = (spans: readonly Span[]): readonly Stand[] => {
   const strokes = [...new Set(spans.flatMap(it => [it.from, it.to]))]
   const outer = [...new Set(spans.flatMap(it => it.passing))]
-  let partials: readonly Partial[] = [{ options: [], cost: 0 }]
+  let partials: readonly Partial[] = [{ cost: 0 }]
   spans.forEach((_, at) => {
     const options = optionsOf(spans, at, { strokes, outer })
     const longer = partials.flatMap(partial =>
       options.flatMap(option =>
-        partial.options.every(it => areApart(it, option))
-          ? [{ options: [...partial.options, option], cost: partial.cost + option.cost }]
-          : [],
+        isApart(partial, option) ? [{ option, before: partial, cost: partial.cost + option.cost }] : [],
       ),
     )
     const last = options[options.length - 1]
     partials =
       longer.length > 0
         ? longer.toSorted((a, b) => a.cost - b.cost).slice(0, 50)
-        : partials.map(it => ({ options: last ? [...it.options, last] : it.options, cost: it.cost + 100 }))
+        : partials.map(it => (last ? { option: last, before: it, cost: it.cost + 100 } : it))
   })
-  return partials[0]?.options ?? []
+  const best: Option[] = []
+  for (let it = partials[0]; it?.option; it = it.before) best.push(it.option)
+  return best.toReversed()
+}
+
+/** Whether an option keeps off all options of an answer. */
+const isApart = (of: Partial, option: Option): boolean => {
+  for (let it: Partial | undefined = of; it?.option; it = it.before)
+    if (!areApart(it.option, option)) return false
+  return true
 }
 
 const between_mm = 0.8
