@@ -177,7 +177,7 @@ export const toldWords = [
   },
   {
     key: 'workDry', id: 'opening.work-dry', name: words('Dry and free of frost', 'Trocken und frostfrei'),
-    choices: [yes, no], because: words('when the seals are bonded', 'beim Verkleben'),
+    choices: [word('yes', 'dry, without frost', 'trocken, ohne Frost'), word('no', 'wet or with frost', 'nass oder mit Frost')], because: words('when the seals are bonded', 'beim Verkleben'),
   },
   {
     key: 'workOrder', id: 'opening.work-order', name: words('Inner seal and plaster', 'Innere Dichtung und Putz'),

@@ -1,4 +1,9 @@
-import type { Block, Fixing, Joint, Project, Sill, Told } from '../../core/detail'
+import type { Block, Fixing, Joint, Project, Sill } from '../../core/detail'
+import {
+  assessedScrew,
+  timberAsItShouldBe,
+  workAsItShouldBe,
+} from '../../core/detail/samples/work-as-it-should-be'
 import type { FrameMaterial, RevealForm, Side } from '../../core/kinds'
 import type { OwnRow } from '../../core/practice'
 import type { AnySeal } from '../../core/seals'
@@ -82,42 +87,13 @@ export const aJoint = (it: Wanted = {}): Project => ({
         baseKnown: specified('yes'),
         mass_kg: specified(76),
       },
-      told: rightWork,
+      told: { ...workAsItShouldBe, ...timberAsItShouldBe },
       ...(it.sill ? { sill: it.sill } : {}),
       stays: [],
       sides: { head: [zone('head')], left: [zone('left')], right: [zone('right')], sill: [zone('sill')] },
     },
   },
 })
-
-/** Work as it should be, with everything told that a rule may ask for. */
-const rightWork: Told = {
-  wind_Pa: specified(500),
-  lintel_mm: specified(0),
-  flank_deg: specified(1),
-  overlength_pct: specified(1),
-  lap_mm: specified(50),
-  work_C: specified(12),
-  plumb_mm_m: specified(1),
-  bow_mm_m: specified(0.5),
-  frameMoisture_pct: specified(13),
-  wallMoisture_pct: specified(15),
-  corners: specified('closed'),
-  airLine: specified('continuous'),
-  plasterEdge: specified('bead'),
-  substrate: specified('sound'),
-  peelTest: specified('passed'),
-  compatible: specified('proven'),
-  flankFace: specified('flush'),
-  tapeCorners: specified('butted'),
-  workDry: specified('yes'),
-  workOrder: specified('seal-first'),
-  drains: specified('free'),
-  laps: specified('shed'),
-  fixingMetal: specified('zinc'),
-  screening: specified('new'),
-  replaced: specified('new'),
-}
 
 /** The size of the frame that is wanted. */
 const sizeOf = (it: Wanted) => ({ wide_mm: it.width_mm?.value ?? 1230, high_mm: it.height_mm?.value ?? 1480 })
@@ -135,9 +111,7 @@ const fixings = (it: Wanted): Fixing => {
     corner_mm: specified(140),
     counts: { head: count(wide_mm), left: count(high_mm), right: count(high_mm), sill: count(wide_mm) },
     drilling: specified('rotary'),
-    core_mm: specified(5.5),
-    steel_N_mm2: specified(600),
-    resistance_N: specified(900),
+    ...assessedScrew,
   }
 }
 

@@ -4,6 +4,7 @@ import { solidBrick } from '../starters/walls'
 import { built } from './build'
 import { counts, distancesAt, supportsAt } from './blocks'
 import { title } from './title'
+import { assessedScrew, workAsItShouldBe } from './work-as-it-should-be'
 
 /** An aluminium window in solid brick: a bead on a rod outside, and one inside. */
 export const beadInBrick: Project = built({
@@ -21,6 +22,7 @@ export const beadInBrick: Project = built({
       rod_mm: specified(20),
       share_pct: specified(25),
       mu: specified(1000),
+      class: specified('25LM'),
     },
     { kind: 'packed-wool', plane: 'middle', fibre: specified('mineral') },
     {
@@ -40,6 +42,7 @@ export const beadInBrick: Project = built({
       axis_mm: specified(38),
       corner_mm: specified(150),
       counts: counts(3, 3, 3),
+      ...assessedScrew,
     },
   ],
   blocks: [...supportsAt(100, 150, 1250), ...distancesAt(1400)],
@@ -53,5 +56,11 @@ export const beadInBrick: Project = built({
     endGap_mm: specified(5),
     secondPlane: specified('membrane'),
   },
-  asked: { exposure: specified('exposed'), guarding: specified('no'), baseKnown: specified('yes') },
+  asked: {
+    exposure: specified('exposed'),
+    guarding: specified('no'),
+    baseKnown: specified('yes'),
+    mass_kg: specified(90),
+  },
+  told: workAsItShouldBe,
 })

@@ -4,6 +4,7 @@ import { perforatedBlock } from '../starters/walls'
 import { built } from './build'
 import { counts, distancesAt, supportsAt } from './blocks'
 import { title } from './title'
+import { assessedScrew, workAsItShouldBe } from './work-as-it-should-be'
 
 const sealsWith = (least_mm: number, most_mm: number) =>
   [
@@ -62,6 +63,7 @@ export const boxOnTop: Project = built({
       corner_mm: specified(140),
       counts: counts(3, undefined, 3),
       drilling: specified('rotary'),
+      ...assessedScrew,
     },
     {
       kind: 'bracket',
@@ -70,6 +72,7 @@ export const boxOnTop: Project = built({
       axis_mm: specified(38),
       corner_mm: specified(140),
       plate_mm: specified(4),
+      resistance_N: specified(900),
       counts: { head: specified(3) },
     },
   ],
@@ -85,5 +88,11 @@ export const boxOnTop: Project = built({
     secondPlane: specified('tray'),
     board: { material: 'softwood', thickness_mm: specified(20), overhang_mm: specified(30) },
   },
-  asked: { exposure: specified('exposed'), guarding: specified('no'), baseKnown: specified('yes') },
+  asked: {
+    exposure: specified('exposed'),
+    guarding: specified('no'),
+    baseKnown: specified('yes'),
+    mass_kg: specified(80),
+  },
+  told: workAsItShouldBe,
 })

@@ -4,6 +4,7 @@ import type { Project } from '../model'
 import { built } from './build'
 import { counts } from './blocks'
 import { title } from './title'
+import { workAsItShouldBe } from './work-as-it-should-be'
 
 const seals = [
   { kind: 'sealant', plane: 'outer', depth_mm: specified(6), share_pct: specified(25), mu: specified(5000) },
@@ -67,6 +68,12 @@ export const facingLeaf: Project = built({
     sillHeight_mm: specified(650),
     fall_mm: specified(3000),
     baseKnown: specified('yes'),
+    mass_kg: specified(85),
   },
-  told: { wind_Pa: specified(1100), innerProof: specified('none'), drivingRain: specified('very-severe') },
+  told: {
+    ...workAsItShouldBe,
+    wind_Pa: specified(1100),
+    innerProof: specified('none'),
+    drivingRain: specified('very-severe'),
+  },
 }) // prettier-ignore

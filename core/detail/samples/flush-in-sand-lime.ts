@@ -4,6 +4,7 @@ import type { Project } from '../model'
 import { built } from './build'
 import { counts, distancesAt, supportsAt } from './blocks'
 import { title } from './title'
+import { workWithout } from './work-as-it-should-be'
 
 const seals = [
   {
@@ -102,13 +103,11 @@ export const flushInSandLime: Project = built({
     fall_mm: specified(8500),
     baseKnown: specified('yes'),
   },
-  // how the line of the base profile goes on nobody has told
   told: {
+    // how the airtight line goes on through the base profile nobody has told
+    ...workWithout('airLine'),
     wind_Pa: specified(800),
     flank_deg: measured(1),
-    overlength_pct: specified(1),
     openFor: specified(2.3),
-    corners: specified('closed'),
-    tapeCorners: specified('butted'),
   },
 })

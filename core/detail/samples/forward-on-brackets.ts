@@ -4,6 +4,7 @@ import { insulatedConcrete } from '../starters/walls'
 import { built } from './build'
 import { counts, distancesAt } from './blocks'
 import { title } from './title'
+import { timberAsItShouldBe, workAsItShouldBe } from './work-as-it-should-be'
 
 /** A timber-aluminium window in the insulation before concrete, on steel brackets, its outer membrane led back to the wall. */
 export const forwardOnBrackets: Project = built({
@@ -41,7 +42,10 @@ export const forwardOnBrackets: Project = built({
       corner_mm: specified(140),
       lever_mm: specified(90),
       plate_mm: specified(6),
-      counts: counts(3, 3, 3),
+      counts: counts(3, 3),
+      // under both corners and between them: they carry the frame
+      positions_mm: { sill: [230, 650, 1070] },
+      resistance_N: specified(2500),
     },
   ],
   blocks: distancesAt(1400),
@@ -56,4 +60,5 @@ export const forwardOnBrackets: Project = built({
     secondPlane: specified('membrane'),
   },
   asked: { exposure: specified('covered'), guarding: specified('no'), mass_kg: specified(95) },
+  told: { ...workAsItShouldBe, ...timberAsItShouldBe },
 })

@@ -4,6 +4,7 @@ import { insulatedConcrete } from '../starters/walls'
 import { built } from './build'
 import { counts, distancesAt, supportsAt } from './blocks'
 import { title } from './title'
+import { assessedScrew, workAsItShouldBe } from './work-as-it-should-be'
 
 /** Wrong on purpose: a frame ordered by the drawing, in an opening that was measured smaller than it. */
 export const frameTooLarge: Project = built({
@@ -45,8 +46,10 @@ export const frameTooLarge: Project = built({
       axis_mm: specified(40),
       corner_mm: specified(140),
       counts: counts(3, 3, 3),
+      ...assessedScrew,
     },
   ],
   blocks: [...supportsAt(100, 150, 1250), ...distancesAt(1400)],
-  asked: { exposure: specified('covered'), guarding: specified('no') },
+  asked: { exposure: specified('covered'), guarding: specified('no'), mass_kg: specified(80) },
+  told: workAsItShouldBe,
 })

@@ -4,6 +4,7 @@ import type { Project } from '../model'
 import { built } from './build'
 import { supportsAt } from './blocks'
 import { title } from './title'
+import { workAsItShouldBe } from './work-as-it-should-be'
 
 const even = { narrowest: measured(24), widest: measured(26) }
 const axes = [210, 750, 1050, 1600, 2140] as const
@@ -71,6 +72,7 @@ export const guardInAeratedConcrete: Project = built({
     fall_mm: specified(6200),
   },
   told: {
+    ...workAsItShouldBe,
     wind_Pa: specified(650),
     guard_mm: specified(900),
     guard_N_m: specified(500),

@@ -4,6 +4,7 @@ import type { Project } from '../model'
 import { built } from './build'
 import { counts } from './blocks'
 import { title } from './title'
+import { workWithout } from './work-as-it-should-be'
 
 const seals = [
   {
@@ -77,8 +78,15 @@ export const protectedSill: Project = built({
     secondPlane: specified('none'),
   },
   sillStays: true,
-  asked: { exposure: specified('exposed'), baseKnown: specified('no') },
+  asked: {
+    exposure: specified('exposed'),
+    guarding: specified('no'),
+    baseKnown: specified('no'),
+    mass_kg: specified(100),
+  },
   told: {
+    // how the corners at the stone are sealed, and how many windows are replaced, nobody has told
+    ...workWithout('corners', 'replaced'),
     wind_Pa: specified(650),
     flank_deg: measured(4.5),
     frameMoisture_pct: measured(19),

@@ -4,6 +4,7 @@ import { rebatedBrick } from '../starters/walls'
 import { built } from './build'
 import { counts, distancesAt, supportsAt } from './blocks'
 import { title } from './title'
+import { assessedScrew, timberAsItShouldBe, workAsItShouldBe } from './work-as-it-should-be'
 
 const even = { narrowest: measured(7), widest: measured(9) }
 
@@ -56,6 +57,7 @@ export const rebateSealed: Project = built({
       corner_mm: specified(140),
       counts: counts(3, 3, 3),
       drilling: specified('hammer'),
+      ...assessedScrew,
     },
   ],
   blocks: [...supportsAt(100, 150, 1000), ...distancesAt(1400)],
@@ -70,5 +72,11 @@ export const rebateSealed: Project = built({
     secondPlane: specified('tray'),
     board: { material: 'softwood', thickness_mm: specified(20), overhang_mm: specified(30) },
   },
-  asked: { exposure: specified('exposed'), guarding: specified('no'), baseKnown: specified('yes') },
+  asked: {
+    exposure: specified('exposed'),
+    guarding: specified('no'),
+    baseKnown: specified('yes'),
+    mass_kg: specified(66),
+  },
+  told: { ...workAsItShouldBe, ...timberAsItShouldBe },
 })

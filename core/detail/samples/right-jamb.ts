@@ -3,7 +3,7 @@ import type { Project } from '../model'
 import { built } from './build'
 import { counts, distancesAt, supportsAt } from './blocks'
 import { title } from './title'
-import { workAsItShouldBe } from './work-as-it-should-be'
+import { assessedScrew, timberAsItShouldBe, workAsItShouldBe } from './work-as-it-should-be'
 import { insulatedMasonry } from '../starters/walls'
 
 /** A timber window in external insulation, sealed in three planes as it should be. */
@@ -51,9 +51,7 @@ export const rightJamb: Project = built({
     axis_mm: specified(45),
     corner_mm: specified(130),
     counts: counts(3, 3, 3),
-    core_mm: specified(5.5),
-    steel_N_mm2: specified(600),
-    resistance_N: specified(900),
+    ...assessedScrew,
   },
   blocks: [...supportsAt(100, 150, 1080), ...distancesAt(1480)],
   asked: {
@@ -62,5 +60,5 @@ export const rightJamb: Project = built({
     baseKnown: specified('yes'),
     mass_kg: specified(76),
   },
-  told: workAsItShouldBe,
+  told: { ...workAsItShouldBe, ...timberAsItShouldBe },
 })

@@ -2,8 +2,9 @@ import { assumed, specified } from '../../units'
 import type { Project } from '../model'
 import { insulatedMasonry } from '../starters/walls'
 import { built } from './build'
-import { counts, supportsAt } from './blocks'
+import { counts, distancesAt, supportsAt } from './blocks'
 import { title } from './title'
+import { assessedScrew, timberAsItShouldBe, workAsItShouldBe } from './work-as-it-should-be'
 
 /** Wrong on purpose: a frame moved out into the insulation and still held by screws, its tape against mineral wool. */
 export const softFlank: Project = built({
@@ -29,7 +30,7 @@ export const softFlank: Project = built({
       plane: 'inner',
       bondFrame_mm: specified(20),
       bondWall_mm: specified(50),
-      slack_mm: specified(0),
+      slack_mm: specified(8),
       sd_m: specified(20),
     },
   ],
@@ -39,10 +40,28 @@ export const softFlank: Project = built({
       diameter_mm: specified(7.5),
       embedment_mm: specified(60),
       axis_mm: specified(45),
-      corner_mm: specified(220),
-      counts: counts(2, 2, 2),
+      corner_mm: specified(130),
+      counts: counts(3, 2, 2),
+      ...assessedScrew,
     },
   ],
-  blocks: supportsAt(100, 150),
-  asked: { exposure: specified('exposed'), guarding: specified('no'), baseKnown: specified('yes') },
+  // one block for two corners: the screws carry the rest
+  blocks: [...supportsAt(100, 150), ...distancesAt(1300)],
+  sill: {
+    material: 'aluminium',
+    thickness_mm: specified(2),
+    slope_deg: specified(5),
+    overhang_mm: specified(40),
+    upstand_mm: specified(25),
+    endDam_mm: specified(20),
+    endGap_mm: specified(5),
+    secondPlane: specified('tray'),
+  },
+  asked: {
+    exposure: specified('covered'),
+    guarding: specified('no'),
+    baseKnown: specified('yes'),
+    mass_kg: specified(55),
+  },
+  told: { ...workAsItShouldBe, ...timberAsItShouldBe },
 })

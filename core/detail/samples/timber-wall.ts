@@ -4,6 +4,7 @@ import { timberFrame } from '../starters/walls'
 import { built } from './build'
 import { counts, distancesAt, supportsAt } from './blocks'
 import { title } from './title'
+import { assessedScrew, timberAsItShouldBe, workAsItShouldBe } from './work-as-it-should-be'
 
 /** A timber window in a timber frame wall with wood fibre, its sill over a tray. */
 export const timberWall: Project = built({
@@ -43,6 +44,7 @@ export const timberWall: Project = built({
       axis_mm: specified(45),
       corner_mm: specified(140),
       counts: counts(3, 3, 3),
+      ...assessedScrew,
     },
   ],
   blocks: [...supportsAt(100, 150, 950), ...distancesAt(1300)],
@@ -57,5 +59,6 @@ export const timberWall: Project = built({
     secondPlane: specified('tray'),
     board: { material: 'softwood', thickness_mm: specified(20), overhang_mm: specified(30) },
   },
-  asked: { exposure: specified('sheltered'), guarding: specified('no') },
+  asked: { exposure: specified('sheltered'), guarding: specified('no'), mass_kg: specified(60) },
+  told: { ...workAsItShouldBe, ...timberAsItShouldBe },
 })

@@ -4,6 +4,7 @@ import type { Project } from '../model'
 import { built } from './build'
 import { counts } from './blocks'
 import { title } from './title'
+import { workWithout } from './work-as-it-should-be'
 
 const sealsWith = (least_mm: number, most_mm: number, width_mm: number) =>
   [
@@ -95,6 +96,11 @@ export const unheldHead: Project = built({
     endGap_mm: specified(2),
     secondPlane: specified('tray'),
   },
-  asked: { exposure: specified('exposed') },
-  told: { wind_Pa: specified(650), inertia_cm4: specified(4), modulus_N_mm2: specified(210_000) },
+  asked: { exposure: specified('exposed'), guarding: specified('no'), mass_kg: specified(135) },
+  told: {
+    ...workWithout('corners'),
+    wind_Pa: specified(650),
+    inertia_cm4: specified(4),
+    modulus_N_mm2: specified(210_000),
+  },
 })

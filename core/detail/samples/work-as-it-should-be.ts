@@ -1,4 +1,5 @@
 import { specified } from '../../units'
+import type { Fixing } from '../fixing'
 import type { Told } from '../told'
 
 /** What rules ask of the work and of the element, told as it is where all is well. Invented for samples. */
@@ -11,12 +12,12 @@ export const workAsItShouldBe: Told = {
   work_C: specified(12),
   plumb_mm_m: specified(1),
   bow_mm_m: specified(0.5),
-  frameMoisture_pct: specified(13),
-  wallMoisture_pct: specified(4),
   corners: specified('closed'),
   airLine: specified('continuous'),
   plasterEdge: specified('bead'),
   substrate: specified('sound'),
+  peelTest: specified('passed'),
+  compatible: specified('proven'),
   flankFace: specified('flush'),
   tapeCorners: specified('butted'),
   workDry: specified('yes'),
@@ -27,3 +28,17 @@ export const workAsItShouldBe: Told = {
   screening: specified('new'),
   replaced: specified('new'),
 }
+
+/** The same without what nobody has told: it stays unknown. */
+export const workWithout = (...keys: readonly (keyof Told)[]): Told =>
+  Object.fromEntries(Object.entries(workAsItShouldBe).filter(([key]) => !keys.some(it => it === key)))
+
+/** Timber as dry as it should be, of the frame and in the wall. */
+export const timberAsItShouldBe: Told = { frameMoisture_pct: specified(13), wallMoisture_pct: specified(15) }
+
+/** A frame screw of 7.5 mm as its assessment tells it. Invented for samples. */
+export const assessedScrew = {
+  core_mm: specified(5.5),
+  steel_N_mm2: specified(600),
+  resistance_N: specified(900),
+} as const satisfies Partial<Fixing>
