@@ -24,7 +24,8 @@ export const check = (
   memory: Memory = emptyMemory(),
 ): Report => {
   const job = { project, practice, uses: usesIn(project), memory, ...(physics ? { physics } : {}) }
-  const judged = Object.keys(project.openings).flatMap(judging(job))
+  const judge = judging(job)
+  const judged = Object.keys(project.openings).flatMap(opening => [...judge(opening)])
   const told = telling(cureIn(job, judged), memory)
   const findings: Finding[] = []
   const notApplicable: NotApplicable[] = []

@@ -20,12 +20,10 @@ const mostChanges = 3
  */
 export const cureIn = (job: Job, before: readonly Judged[]): Cure => {
   // asked for only when a remedy is sought: a check that nobody cures does not pay for it
-  const was = once(
-    (_: 'before') => brokenOf(before),
-    it => it,
-  )
+  let broken: ReadonlySet<string> | undefined
+  const was = () => (broken ??= brokenOf(before))
   const after = once(
-    ({ edits, at }: Try) => tried(scopeOf(job, edits, at), edits),
+    ({ edits, at }: Try) => tried(scopeOf(job, edits, at), edits, was),
     ({ edits }) => JSON.stringify(edits),
   )
   const cure = (it: Judged): Some<Remedy> => {
@@ -33,7 +31,7 @@ export const cureIn = (job: Job, before: readonly Judged[]): Cure => {
     const acts: Remedy[] = []
     for (const one of candidatesFor(it)) {
       if (one.kind === 'act') acts.push(one)
-      else if (cures(it, was('before'), after({ edits: one.edits, at: it.at }))) changes.push(one)
+      else if (cures(it, after({ edits: one.edits, at: it.at }))) changes.push(one)
       if (changes.length === mostChanges) break
     }
     const kept = [...changes, ...acts]
@@ -91,10 +89,12 @@ const likeness = ({ rule, at }: Judged): string => {
   return `${rule.id} ${at.joint.id} ${at.seal?.id ?? ''} ${at.wall.id} ${at.frame.id} ${sizes} ${whole}`
 }
 
-type Verdicts = ReadonlyMap<string, Verdict>
-
-/** A project with a change: the openings that it touches, and the verdicts in each of them, found when they are asked for. */
-type Tried = { readonly touched: readonly Id[]; readonly verdicts: (opening: Id) => Verdicts }
+/** A project with a change: what it makes of a finding, and whether it breaks what was not broken, found when asked for. */
+type Tried = {
+  /** the verdict of the same rule at the same place; nothing where it does not arise, or is not touched */
+  readonly now: (it: Judged) => Verdict | undefined
+  readonly breaks: () => boolean
+}
 
 /** A change that is to be tried, and where its finding is. */
 type Try = { readonly edits: Some<Edit>; readonly at: Place }
@@ -106,14 +106,34 @@ const scopeOf = (job: Job, edits: Some<Edit>, { opening }: Place): Job => {
   return isOwn ? { ...job, project: alone(job.project, opening) } : job
 }
 
-const tried = ({ project, ...job }: Job, edits: Some<Edit>): Tried | undefined => {
+const tried = (
+  { project, ...job }: Job,
+  edits: Some<Edit>,
+  was: () => ReadonlySet<string>,
+): Tried | undefined => {
   const edited = applyEdits(project, edits)
   if (!edited.ok) return undefined
   const touched = openingsTouched(project, edited.value)
   const judge = judging({ ...job, project: edited.value, uses: usesIn(edited.value) })
-  const verdicts = once((opening: Id) => verdictsOf(judge(opening)), it => it)
-  return { touched, verdicts }
-} // prettier-ignore
+  let breaks: boolean | undefined
+  const isNew = (it: Judged) => it.found.answer.verdict === 'not-met' && !was().has(keyOf(it))
+  return {
+    now: it => {
+      const { opening } = it.at
+      if (!touched.includes(opening.id)) return undefined
+      const own = [...judge(opening.id, [it.rule])].filter(one => keyOf(one) === keyOf(it))
+      const verdict = own.at(-1)?.found.answer.verdict
+      return verdict === 'not-applicable' ? undefined : verdict
+    },
+    breaks: () => (breaks ??= touched.some(opening => some(judge(opening), isNew))),
+  }
+}
+
+/** Whether one of many is so; no more of them are asked for then. */
+const some = <T>(all: Iterable<T>, isSo: (it: T) => boolean): boolean => {
+  for (const it of all) if (isSo(it)) return true
+  return false
+}
 
 /** Openings of which anything is another value than before. Untouched ones keep their verdicts. */
 const openingsTouched = (before: Project, after: Project): readonly Id[] =>
@@ -130,30 +150,14 @@ const openingsTouched = (before: Project, after: Project): readonly Id[] =>
 const hasOtherJoint = ({ sides: of }: Opening, before: Project, after: Project): boolean =>
   sides.some(side => of[side].some(({ joint }) => before.joints[joint] !== after.joints[joint]))
 
-/**
- * A finding is cured when its rule is met or no longer arises; of one that was not met, advice may be left. Its own
- * opening is asked first: most of what does not cure, or breaks something, shows there.
- */
-const cures = (it: Judged, was: ReadonlySet<string>, after: Tried | undefined): boolean => {
+/** A finding is cured when its rule is met or no longer arises; of one that was not met, advice may be left. */
+const cures = (it: Judged, after: Tried | undefined): boolean => {
   if (!after) return false
-  const own = it.at.opening.id
-  const isTouched = after.touched.includes(own)
-  const now = isTouched ? after.verdicts(own).get(keyOf(it)) : undefined
+  const now = after.now(it)
   const isBetter = now === 'advice' || (now === 'refer' && it.rule.isCautious)
   const isCured = now === undefined || now === 'met' || (isBetter && it.found.answer.verdict === 'not-met')
-  if (!isCured) return false
-  const breaksIn = (opening: Id) =>
-    [...after.verdicts(opening)].some(([key, verdict]) => verdict === 'not-met' && !was.has(key))
-  if (isTouched && breaksIn(own)) return false
-  return !after.touched.some(breaksIn)
+  return isCured && !after.breaks()
 }
-
-const verdictsOf = (all: readonly Judged[]): Verdicts =>
-  new Map(
-    all.flatMap(it =>
-      it.found.answer.verdict === 'not-applicable' ? [] : [[keyOf(it), it.found.answer.verdict]],
-    ),
-  )
 
 const brokenOf = (all: readonly Judged[]): ReadonlySet<string> =>
   new Set(all.filter(it => it.found.answer.verdict === 'not-met').map(keyOf))

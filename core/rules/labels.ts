@@ -24,7 +24,7 @@ export const label = {
   to: words('refer to', 'Nachweis durch'),
   handOver: words('hand over', 'übergeben'),
   state: words('state', 'angeben'),
-  then: words('then measure', 'danach messen'),
+  then: words('then state anew', 'danach neu angeben'),
 } as const
 
 export const notApplicable = words('does not apply', 'entfällt')

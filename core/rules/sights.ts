@@ -63,7 +63,7 @@ const seenOfPlace = (at: Place, key: PlaceKey, number: (it: unknown) => number):
   if (key === 'round') return number(sides.map(side => at.round[side].map(number).join(' ')).join('|'))
   if (key === 'materials') return number(materials)
   // What heat and vapour say may come later: it is asked anew in each check, which has its own index of uses.
-  if (key === 'physics') return number(at.uses)
+  if (key === 'physics') return at.physics ? number(at.uses) : nothing
   return number([materials, walls, frames, joints, site].map(number).join(' '))
 }
 

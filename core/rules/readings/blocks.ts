@@ -4,13 +4,15 @@ import { isSome, type Words, words } from '../../words'
 import type { Compared } from '../finding'
 import { placed, type Reading } from '../reading'
 
+const blocksName = words('Support and distance blocks', 'Trag- und Distanzklötze')
+
 /** A place that a block has to stand at, and how far off it the next one stands. */
 export type Blocked = { readonly at: Words; readonly off_mm: number; readonly isMember: boolean }
 
 /** How near a support stands to each load path: both lower corners, and every mullion. Missing where no block is stated. */
 export const supports: Reading<readonly Blocked[]> = placed({
   id: 'opening.blocks',
-  name: words('Support blocks', 'Tragklötze'),
+  name: blocksName,
   compute: ({ opening }) => {
     const stands = standing(opening)
     if (!isSome(stands)) return undefined
@@ -50,7 +52,7 @@ const offEnd = (stands: readonly Stand[], of: (it: Stand) => number): number => 
 /** How near distance blocks stand to both ends of both jambs. Missing where no block is stated. */
 export const distances: Reading<readonly Blocked[]> = placed({
   id: 'opening.blocks',
-  name: words('Distance blocks', 'Distanzklötze'),
+  name: blocksName,
   compute: ({ opening }) => {
     if (!isSome(opening.blocks)) return undefined
     const length_mm = sideLength_mm(opening, 'left')

@@ -10,8 +10,8 @@ import type { Caution } from '../rule-shape'
 export type Base = { readonly base: AnchorBase | 'other'; readonly isKnown: boolean }
 
 /** The material that a layer shows at the opening: what closes it there, else its own. */
-export const materialAtFlank = ({ project }: Place, layer: Layer): Material | undefined =>
-  materialOf(project, layer.edge?.material ?? layer.material)
+export const materialAtFlank = ({ tables, project }: Place, layer: Layer): Material | undefined =>
+  materialOf(tables ?? project, layer.edge?.material ?? layer.material)
 
 /** The base of fixings: what the bearing layer is at the flank. Missing while no layer is said to bear. */
 export const anchorBase: Reading<Base> = placed({

@@ -1,4 +1,4 @@
-import { type Layer, materialOf, profileOf } from '../../detail'
+import { type Layer, profileOf } from '../../detail'
 import { kindOf } from '../../seals'
 import { filled, same, type Words, words } from '../../words'
 import type { Place } from '../place'
@@ -33,8 +33,7 @@ const flankOf = (at: Place): Flank | undefined => {
   return { firm: names(true), soft: layers.length === 0 ? [nothing] : names(false) }
 }
 
-const nameAt = ({ project }: Place, { material, edge }: Layer): Words =>
-  materialOf(project, edge?.material ?? material)?.name ?? same(material)
+const nameAt = (at: Place, layer: Layer): Words => materialAtFlank(at, layer)?.name ?? same(layer.material)
 const nothing = words('no wall behind it', 'keine Wand dahinter')
 
 /** A tape lies between two firm flanks over its whole width. */
