@@ -110,23 +110,23 @@ export const extentOf = (points: readonly (readonly [number, number])[]): readon
   return [right - left, high - low]
 }
 
-/** The first page as poppler paints it, at 8 pixels a millimetre of its size; else it rounds sizes up and moves all. */
-export const paintedByPoppler = (bytes: Uint8Array, size_mm: readonly [number, number]): Picture => {
+/**
+ * The first page as poppler paints it, at so many pixels a millimetre of its size; else it rounds sizes up and moves all.
+ * It has two painters: `splash` draws thin lines onto whole pixels as a printer would, `cairo` leaves them where they are.
+ */
+export const paintedByPoppler = (
+  bytes: Uint8Array,
+  size_mm: readonly [number, number],
+  {
+    pixels_mm = 8,
+    painter = 'splash',
+  }: { readonly pixels_mm?: number; readonly painter?: 'splash' | 'cairo' } = {},
+): Picture => {
   const folder = mkdtempSync(join(tmpdir(), 'poppler-'))
   const path = join(folder, 'sheet.pdf')
   writeFileSync(path, bytes)
-  const [width, height] = size_mm.map(it => `${Math.round(it * 8)}`)
-  const scaled = ['-scale-to-x', width ?? '', '-scale-to-y', height ?? '']
-  execFileSync('pdftoppm', [
-    ...scaled,
-    '-f',
-    '1',
-    '-l',
-    '1',
-    '-singlefile',
-    '-png',
-    path,
-    join(folder, 'page'),
-  ])
+  const [width = '', height = ''] = size_mm.map(it => `${Math.round(it * pixels_mm)}`)
+  const asked = ['-scale-to-x', width, '-scale-to-y', height, '-f', '1', '-l', '1', '-singlefile', '-png']
+  execFileSync(painter === 'cairo' ? 'pdftocairo' : 'pdftoppm', [...asked, path, join(folder, 'page')])
   return pictureOf(readFileSync(join(folder, 'page.png')))
 }

@@ -5,8 +5,8 @@ import { join, resolve } from 'node:path'
 import { chromium } from 'playwright-core'
 import { type Picture, pictureOf } from './a-reader-of-png'
 
-/** Pixels per mm: 8 is about 203 dpi, enough for a line of 0.18 mm to be seen. */
-const pixels_mm = 8
+/** Pixels per mm: 8 is about 203 dpi, enough for a line of 0.18 mm to be seen; 5 do where many sheets are looked at. */
+const fine_pixels_mm = 8
 
 /** Both renderers find the sheets' own fonts, whatever the machine has. */
 const fontsFor = (folder: string): string => {
@@ -20,7 +20,7 @@ const fontsFor = (folder: string): string => {
 }
 
 /** An SVG as librsvg paints it. */
-export const paintedByRsvg = (svg: string): Picture => {
+export const paintedByRsvg = (svg: string, pixels_mm = fine_pixels_mm): Picture => {
   const folder = mkdtempSync(join(tmpdir(), 'rsvg-'))
   const [from, to] = [join(folder, 'in.svg'), join(folder, 'out.png')]
   writeFileSync(from, svg)
@@ -36,6 +36,16 @@ export const paintedByChromium = async (
   svg: string,
   size_mm: readonly [number, number],
 ): Promise<Picture> => {
+  const [picture] = await allPaintedByChromium([{ svg, size_mm }])
+  if (picture === undefined) throw new Error('no picture')
+  return picture
+}
+
+/** Some SVG as Chromium paints them, one after the other in one browser. */
+export const allPaintedByChromium = async (
+  all: readonly { readonly svg: string; readonly size_mm: readonly [number, number] }[],
+  pixels_mm = fine_pixels_mm,
+): Promise<readonly Picture[]> => {
   const folder = mkdtempSync(join(tmpdir(), 'chromium-'))
   const browser = await chromium.launch({
     executablePath: '/usr/bin/chromium',
@@ -44,13 +54,18 @@ export const paintedByChromium = async (
     env: { ...process.env, FONTCONFIG_FILE: fontsFor(folder) } as Record<string, string>, // process.env has undefined only for names that are not set
   })
   try {
-    const [width, height] = size_mm.map(it => Math.round(it * pixels_mm))
-    const page = await browser.newPage({ viewport: { width: width ?? 1, height: height ?? 1 } })
-    const sized = svg.replace(/width="[\d.]+mm" height="[\d.]+mm"/, `width="${width}" height="${height}"`)
-    await page.setContent(
-      `<style>*{margin:0}svg{display:block}</style>${sized.replace(/^<\?xml.*\?>\n/, '')}`,
-    )
-    return pictureOf(await page.screenshot())
+    const page = await browser.newPage()
+    const pictures: Picture[] = []
+    for (const { svg, size_mm } of all) {
+      const [width = 1, height = 1] = size_mm.map(it => Math.round(it * pixels_mm))
+      await page.setViewportSize({ width, height })
+      const sized = svg.replace(/width="[\d.]+mm" height="[\d.]+mm"/, `width="${width}" height="${height}"`)
+      await page.setContent(
+        `<style>*{margin:0}svg{display:block}</style>${sized.replace(/^<\?xml.*\?>\n/, '')}`,
+      )
+      pictures.push(pictureOf(await page.screenshot()))
+    }
+    return pictures
   } finally {
     await browser.close()
   }
