@@ -60,6 +60,15 @@ export const camera = (
   }
 }
 
+/** Whether two cameras show the same in the same places. */
+export const isSameCamera = (a: Camera, b: Camera): boolean =>
+  a.px_mm === b.px_mm &&
+  a.at[0] === b.at[0] &&
+  a.at[1] === b.at[1] &&
+  a.width_px === b.width_px &&
+  a.height_px === b.height_px &&
+  a.turn.mirrored === b.turn.mirrored
+
 /** What the fitted board shows along the wall: from the masonry to well into the glazing, in mm. *Ours*. */
 const shown = { from_mm: -74, to_mm: 146 } as const
 /** Room at both sides for sizes and words. */

@@ -1,16 +1,7 @@
 import { known, type Project } from '../../../core/detail'
 import { readQuantity } from '../../../core/units'
 import type { Words } from '../../../core/words'
-import {
-  type Dragged,
-  dragged,
-  type Grip,
-  gripsOf,
-  reach_px,
-  type SnapKind,
-  typedAt,
-  type View,
-} from '../../editor'
+import { type Dragged, dragged, type Grip, reach_px, type SnapKind, typedAt, type View } from '../../editor'
 import type { Board } from '../state/board.svelte'
 import type { Camera, Px } from './camera'
 
@@ -117,6 +108,6 @@ export const newHand = (board: Board, onRefused: (say: Words) => void): Hand => 
   }
 }
 
-/** The grip of the same face in the present model: its place has moved with it. */
-export const gripNow = (project: Project, view: View, held: Grip): Grip | undefined =>
-  gripsOf(project, view).find(it => it.at.field === held.at.field && it.at.part === held.at.part)
+/** The grip of the same face among those of the present model: its place has moved with it. */
+export const gripNow = (grips: readonly Grip[], held: Grip): Grip | undefined =>
+  grips.find(it => it.at.field === held.at.field && it.at.part === held.at.part)

@@ -55,5 +55,5 @@ export const giveDesk = (desk: Desk, live: Pick<Desk, 'board' | 'readings'>): De
 /** The desk of the panels: while something moves, what they read follows in steps. */
 export const theDesk = (): Desk => getContext<Desk>(key)
 
-/** The desk of what moves with the hand: the section, what lies on it and over it, the enlarged joint. */
+/** The desk of what moves with the hand: the section, what lies on it and over it. */
 export const theLiveDesk = (): Desk => getContext<Desk>(liveKey)

@@ -1,12 +1,15 @@
 import { type Part, type Project, type ZonePlace, jointOf, partsOf } from '../../../core/detail'
+import type { Id } from '../../../core/geometry'
+import type { Side } from '../../../core/kinds'
 import { type JointBand, jointBand } from '../../../core/movement'
 import { practiceOf } from '../../../core/practice'
 import { type Report, check, emptyMemory } from '../../../core/rules'
-import { type Section, cutSection } from '../../../core/section'
+import { type JointState, type Section, cutSection } from '../../../core/section'
 import { beingSolved, withHeat } from '../../../core/study'
 import { type Grip, gripsOf, placeOf, type Session } from '../../editor'
 import { type PartRow, partRows } from '../parts/rows'
-import type { Board } from './board.svelte'
+import type { Board, Boards } from './board.svelte'
+import { keepingLast } from './keeping-last'
 
 /** All that the panels read: computed from the session, each piece once and only when what it rests on has changed. */
 export type Readings = {
@@ -27,33 +30,67 @@ export type Readings = {
   warmth: number
 }
 
-/** Where the joint stands between cold and hot, for all who read the same session. */
-export const newWarmth = (): { at: number } => {
+/**
+ * The readings of the session under the hand, and of the one that the panels show. `heatNow` is what rules on heat and
+ * vapour last said: they are worked out beside the window.
+ */
+export const newReadings = (
+  board: Boards,
+  heatNow: () => Report,
+): { readonly live: Readings; readonly followed: Readings } => {
   const warmth = $state({ at: 0 })
-  return warmth
+  const shared: Shared = { warmth, heatNow, once: onceForBoth() }
+  return { live: readingsOf(board, shared), followed: readingsOf(board.followed, shared) }
 }
 
-/** `heatNow` is what rules on heat and vapour last said: they are worked out beside the window. */
-export const newReadings = (board: Board, warmth: { at: number }, heatNow: () => Report): Readings => {
+type Shared = {
+  readonly warmth: { at: number }
+  readonly heatNow: () => Report
+  readonly once: ReturnType<typeof onceForBoth>
+}
+
+/** What both readings need of a project: the panels ask a moment later for what the board has just asked. */
+const onceForBoth = () => ({
+  cut: keepingLast((opening: Id, side: Side, zone: Id | undefined) => ({
+    opening,
+    side,
+    ...(zone === undefined ? {} : { zone }),
+  })),
+  // A change of the project mostly leaves the zone as it is: the place is then the very same.
+  place: keepingLast((opening: Id, side: Side, zone: ZonePlace['zone']): ZonePlace => ({
+    opening,
+    side,
+    zone,
+  })),
+  band: keepingLast(jointBand),
+  section: keepingLast((project: Project, place: ZonePlace, state: JointState, width_mm: number) =>
+    cutSection(project, place, { state, width_mm }),
+  ),
+  parts: keepingLast(partsOf),
+  grips: keepingLast(gripsOf),
+})
+
+const readingsOf = (board: Board, { warmth, heatNow, once }: Shared): Readings => {
   const project = $derived(board.now.project)
   // A view is a new value with every look; what the cut depends on is its opening and side.
   const opening = $derived(board.now.view.opening)
   const side = $derived(board.now.view.side)
   const zone = $derived(board.now.view.zone)
-  const cut = $derived({ opening, side, ...(zone === undefined ? {} : { zone }) })
-  const place = $derived(placeOf(project, cut))
-  const band = $derived(jointBand(project, opening, side, place.zone.id))
+  const cut = $derived(once.cut(opening, side, zone))
+  const zoneNow = $derived(placeOf(project, cut).zone)
+  const place = $derived(once.place(opening, side, zoneNow))
+  const band = $derived(once.band(project, opening, side, place.zone.id))
   const width_mm = $derived(widthAt(band, warmth.at))
   const state = $derived(warmth.at === 0 ? 'planned' : warmth.at < 0 ? 'widest' : 'narrowest')
-  const section = $derived(cutSection(project, place, { state, width_mm }))
-  const parts = $derived(partsOf(project, place))
+  const section = $derived(once.section(project, place, state, width_mm))
+  const parts = $derived(once.parts(project, place))
   const practice = $derived(practiceOf(project.practice))
   // Rules are asked anew only where they look at what has changed.
   const memory = emptyMemory()
   const own = $derived(check(project, practice, beingSolved, memory))
   const report = $derived(withHeat(own, heatNow()))
   const rows = $derived(partRows({ project, place, parts, band, report }))
-  const grips = $derived(gripsOf(project, cut))
+  const grips = $derived(once.grips(project, cut))
   return {
     get project() {
       return project
