@@ -20,6 +20,13 @@ export const boxOf = (points: readonly Point[]): Box | undefined => {
     : undefined
 }
 
+/** What two boxes share; nothing where that has no width. */
+export const within = (a: Box, b: Box): Box | undefined => {
+  const low: Point = [Math.max(a[0][0], b[0][0]), Math.max(a[0][1], b[0][1])]
+  const high: Point = [Math.min(a[1][0], b[1][0]), Math.min(a[1][1], b[1][1])]
+  return low[0] < high[0] && low[1] < high[1] ? [low, high] : undefined
+}
+
 /** The box round all of some boxes. */
 export const around = (boxes: readonly Box[]): Box | undefined => boxOf(boxes.flat())
 

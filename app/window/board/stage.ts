@@ -1,10 +1,11 @@
 import { Konva } from 'konva/lib/_CoreInternals.js'
 import { type InkGroup, type Layer, paintOrder } from '../../../core/drawing'
 import type { Id, Point } from '../../../core/geometry'
-import { type Box, grown, shifted, touches } from './box'
+import { type Box, grown, shifted, touches, within } from './box'
 import type { Colours } from './colours'
 import { type Painted, painted } from './paint'
 import type { ViewInk } from './reuse'
+import { newStanding, type Piece } from './standing'
 
 /** Where a drawing in paper millimetres lies on the stage. */
 export type Lying = { readonly x_px: number; readonly y_px: number; readonly paper_px_mm: number }
@@ -27,6 +28,9 @@ export type Stage = {
   readonly end: () => void
 }
 
+/** What has to be painted: strips that came in bare, and the box in which something moved. */
+type Boxes = { readonly bare: readonly Box[]; readonly moved?: Box }
+
 /** More pixels than three to one cost time and are not seen. */
 const highestRatio = 3
 /** How near a line must be to be taken, in paper mm each side. */
@@ -44,8 +48,9 @@ export const newStage = (container: HTMLDivElement): Stage => {
   let shown: Shown | undefined
   /** what is on the canvas; nothing where all of it has to be painted */
   let onCanvas: Shown | undefined
-  /** what the layer paints when it is drawn */
-  let waiting: readonly Box[] = []
+  /** what the layer paints when it is drawn: what came in, and where something moved */
+  let waiting: Boxes = { bare: [] }
+  const standing = newStanding<HTMLCanvasElement>()
   let ready = new WeakMap<InkGroup, Painted>()
 
   const readyOf = (group: InkGroup, colours: Colours): Painted => {
@@ -63,28 +68,58 @@ export const newStage = (container: HTMLDivElement): Stage => {
     update()
   }
 
-  const place = ({ x_px, y_px, paper_px_mm }: Lying, [dx, dy]: Point): void => {
-    const scale = ratio * paper_px_mm
-    context.setTransform(scale, 0, 0, -scale, x_px * ratio + dx * scale, y_px * ratio - dy * scale)
+  /** Paints pieces on a canvas whose corner lies at a place of the board, both in pixels of the canvas. */
+  const paintPieces = (
+    on: CanvasRenderingContext2D,
+    pieces: readonly Piece[],
+    { colours, lying }: Shown,
+    corner?: Point,
+  ): void => {
+    for (const { group, shift } of pieces) {
+      on.setTransform(...onPixels(lying, ratio, shift, corner))
+      readyOf(group, colours).draw(on)
+    }
   }
 
-  /** Paints all that lies in a box of the canvas, in its own pixels. */
-  const paint = ({ ink, colours, lying }: Shown, [[x0, y0], [x1, y1]]: Box): void => {
-    const seen = onPaper(lying, ratio, [
-      [x0, y0],
-      [x1, y1],
-    ])
+  /** Paints what lies in a box of the canvas, in its own pixels, and nothing beside it. */
+  const anew = ([[x0, y0], [x1, y1]]: Box, work: () => void): void => {
     context.save()
     context.setTransform(1, 0, 0, 1, 0, 0)
     context.beginPath()
     context.rect(x0, y0, x1 - x0, y1 - y0)
     context.clip()
     context.clearRect(x0, y0, x1 - x0, y1 - y0)
-    for (const { group, shift } of inOrder(ink, seen)) {
-      place(lying, shift)
-      readyOf(group, colours).draw(context)
-    }
+    work()
     context.restore()
+  }
+
+  const paintAll = (it: Shown, box: Box): void =>
+    anew(box, () => paintPieces(context, inOrder(it.ink, onPaper(it.lying, ratio, box)), it))
+
+  /** The same where something moves: what stands still is laid down as pictures. */
+  const paintMoved = (it: Shown, box: Box): void =>
+    anew(box, () => {
+      const area = standing.areaRound(box, whole())
+      const pieces = inOrder(it.ink, onPaper(it.lying, ratio, area))
+      for (const run of standing.runsOf(pieces, still => pictureOf(it, still, area)))
+        if (run.picture) lay(run.picture, area, box)
+        else paintPieces(context, run.pieces, it)
+    })
+
+  const pictureOf = (it: Shown, pieces: readonly Piece[], [low, high]: Box): HTMLCanvasElement => {
+    const picture = document.createElement('canvas')
+    picture.width = high[0] - low[0]
+    picture.height = high[1] - low[1]
+    const on = picture.getContext('2d')
+    if (!on) throw new Error('The browser gives no canvas to paint on')
+    paintPieces(on, pieces, it, low)
+    return picture
+  }
+
+  const lay = (picture: HTMLCanvasElement, [[left, top]]: Box, [[x0, y0], [x1, y1]]: Box): void => {
+    const size = [x1 - x0, y1 - y0] as const
+    context.setTransform(1, 0, 0, 1, 0, 0)
+    context.drawImage(picture, x0 - left, y0 - top, ...size, x0, y0, ...size)
   }
 
   const whole = (): Box => [
@@ -99,12 +134,13 @@ export const newStage = (container: HTMLDivElement): Stage => {
       ready = new WeakMap()
       onCanvas = undefined
     }
-    const { boxes, lying } = (onCanvas && differing(onCanvas, shown)) ?? {
-      boxes: [whole()],
+    const { bare, moved, lying } = (onCanvas && differing(onCanvas, shown)) ?? {
+      bare: [whole()],
       lying: shown.lying,
     }
     onCanvas = { ...shown, lying }
-    waiting = boxes
+    waiting = { bare, ...(moved && { moved }) }
+    if (bare.length > 0) standing.forget()
     // At once, not with the next frame: ink and what lies over it then move together.
     layer.drawScene()
   }
@@ -112,17 +148,16 @@ export const newStage = (container: HTMLDivElement): Stage => {
     listening: false,
     perfectDrawEnabled: false,
     sceneFunc: () => {
-      if (onCanvas) for (const box of waiting) paint(onCanvas, box)
-      waiting = []
+      if (!onCanvas) return
+      for (const box of waiting.bare) paintAll(onCanvas, box)
+      if (waiting.moved) paintMoved(onCanvas, waiting.moved)
+      waiting = { bare: [] }
     },
   })
   layer.add(section)
 
   /** The boxes that have to be painted, and where the paper then lies; what only slides is slid. Nothing where all is to be painted. */
-  const differing = (
-    was: Shown,
-    now: Shown,
-  ): { readonly boxes: readonly Box[]; readonly lying: Lying } | undefined => {
+  const differing = (was: Shown, now: Shown): (Boxes & { readonly lying: Lying }) | undefined => {
     const slid = slideOf(was.lying, now.lying, ratio)
     const isSameInk = was.ink === now.ink
     if (slid === undefined || (!isSameInk && was.ink.parts !== now.ink.since?.parts)) return undefined
@@ -138,17 +173,17 @@ export const newStage = (container: HTMLDivElement): Stage => {
       context.globalCompositeOperation = 'source-over'
     }
     const changed = isSameInk ? undefined : now.ink.since?.changed
-    const boxes: Box[] = [
+    const strips: Box[] = [
       [[dx > 0 ? 0 : width + dx, 0], [dx > 0 ? dx : width, height]],
       [[0, dy > 0 ? 0 : height + dy], [width, dy > 0 ? dy : height]],
-      ...(changed ? [onScreen(lying, ratio, changed)] : []),
     ] // prettier-ignore
-    return { boxes: boxes.flatMap(box => some(within(box, whole()))), lying }
+    const moved = changed && within(onScreen(lying, ratio, changed), whole())
+    return { bare: strips.flatMap(box => some(within(box, whole()))), ...(moved && { moved }), lying }
   }
 
   /** The groups that lie in a box of the paper, from the bottom of the paper to the top. */
-  const inOrder = (ink: ViewInk, seen: Box): readonly { group: InkGroup; shift: Point }[] => {
-    const byLayer = new Map<Layer, { group: InkGroup; shift: Point }[]>()
+  const inOrder = (ink: ViewInk, seen: Box): readonly Piece[] => {
+    const byLayer = new Map<Layer, Piece[]>()
     for (const { bounds, shift, inkIn } of ink.parts.values()) {
       const own = shifted(seen, [-shift[0], -shift[1]])
       if (bounds && !touches(bounds, own)) continue
@@ -191,7 +226,7 @@ export const newStage = (container: HTMLDivElement): Stage => {
       const [x, y] = [x_px * ratio, y_px * ratio]
       const around = grown(onPaper(lying, ratio, [[x, y], [x, y]]), lineReach_mm) // prettier-ignore
       const found = inOrder(ink, around).findLast(({ group, shift }) => {
-        place(lying, shift)
+        context.setTransform(...onPixels(lying, ratio, shift))
         return isHit(readyOf(group, colours), x, y)
       })
       return found?.group.part
@@ -216,6 +251,17 @@ const slideOf = (was: Lying, now: Lying, ratio: number): Point | undefined => {
 /** A pixel is not seen to be off by less. */
 const whole_px = 1e-3
 
+/** How paper that was shifted lies on the pixels of a canvas, whose corner may lie at another place of the board. */
+const onPixels = (
+  { x_px, y_px, paper_px_mm }: Lying,
+  ratio: number,
+  [dx, dy]: Point,
+  [left, top]: Point = [0, 0],
+): [number, number, number, number, number, number] => {
+  const scale = ratio * paper_px_mm
+  return [scale, 0, 0, -scale, x_px * ratio + dx * scale - left, y_px * ratio - dy * scale - top]
+}
+
 /** A box of the canvas as a box of the paper. */
 const onPaper = ({ x_px, y_px, paper_px_mm }: Lying, ratio: number, [[x0, y0], [x1, y1]]: Box): Box => {
   const place = (x: number, y: number): Point => [
@@ -232,10 +278,3 @@ const onScreen = ({ x_px, y_px, paper_px_mm }: Lying, ratio: number, [[x0, y0], 
 ]
 
 const some = (box: Box | undefined): readonly Box[] => (box ? [box] : [])
-
-/** What two boxes share; nothing where that has no width. */
-const within = (a: Box, b: Box): Box | undefined => {
-  const low: Point = [Math.max(a[0][0], b[0][0]), Math.max(a[0][1], b[0][1])]
-  const high: Point = [Math.min(a[1][0], b[1][0]), Math.min(a[1][1], b[1][1])]
-  return low[0] < high[0] && low[1] < high[1] ? [low, high] : undefined
-}
