@@ -34,6 +34,16 @@ export type Hatching = {
 }
 
 /**
+ * What words are to a reader that does not see where they stand: a heading by its level, or a cell of a table. Words of one
+ * heading or cell stand behind each other and have `row` and `column` in common; rows that follow each other are one table.
+ */
+export type ReadAs = {
+  readonly as: 'H1' | 'H2' | 'H3' | 'TH' | 'TD'
+  readonly row: number
+  readonly column: number
+}
+
+/**
  * A mark that may stand on a sheet (in paper mm) or in a view (its places in model mm).
  * Pens, text heights and hatches are paper millimetres in both.
  */
@@ -55,6 +65,7 @@ export type ViewMark =
       readonly turn_deg: number
       readonly anchor: 'start' | 'middle' | 'end'
       readonly bold?: true
+      readonly read?: ReadAs
     })
   | (Ink & {
       readonly kind: 'dimension'

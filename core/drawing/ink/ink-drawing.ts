@@ -66,6 +66,7 @@ const lettersOf = (mark: Extract<ViewMark, { kind: 'text' }>, scale: number, pal
   anchor: mark.anchor,
   bold: mark.bold === true,
   colour: strokeOf(mark.pen, scale, palette).colour,
+  ...(mark.read && { read: mark.read }),
 })
 
 const grouped = (all: readonly PartInk[]): readonly InkGroup[] => {

@@ -1,6 +1,6 @@
 import type { Id, Point } from '../../geometry'
 import type { Words } from '../../words'
-import type { Layer, Pen } from '../mark'
+import type { Layer, Pen, ReadAs } from '../mark'
 
 /** A polyline as flat coordinates x, y, x, y … in paper mm. */
 export type Flat = readonly number[]
@@ -43,6 +43,7 @@ export type Letters = {
   readonly anchor: 'start' | 'middle' | 'end'
   readonly bold: boolean
   readonly colour: string
+  readonly read?: ReadAs
 }
 
 type Line = {

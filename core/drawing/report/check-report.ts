@@ -113,7 +113,13 @@ const summary = (project: Project, report: Report, language: Language): readonly
   return [
     {
       height_mm: 8,
-      draw: ([x, y]) => [text(title[language], [x, y - 5], { height_mm: heights.title_mm, bold: true })],
+      draw: ([x, y]) => [
+        text(title[language], [x, y - 5], {
+          height_mm: heights.title_mm,
+          bold: true,
+          read: { as: 'H1', row: y, column: 0 },
+        }),
+      ],
     },
     rowPiece({
       label: labels.practiceWord[language],

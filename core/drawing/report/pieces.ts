@@ -20,7 +20,11 @@ export const headingPiece = (words: string, keeps: number): Piece => ({
   keeps,
   above_mm: aboveHeading_mm,
   draw: ([x, y]) => [
-    text(words, [x, y - 4.5], { height_mm: heights.subtitle_mm, bold: true }),
+    text(words, [x, y - 4.5], {
+      height_mm: heights.subtitle_mm,
+      bold: true,
+      read: { as: 'H2', row: y, column: 0 },
+    }),
     line('field', [x, y - 6.2], [x + width_mm, y - 6.2]),
   ],
 })
@@ -57,10 +61,18 @@ export const rowPiece = (it: RowOf): Piece => {
       const number = it.number ?? ''
       return [
         ...named.map((words, row) =>
-          text(words, [x + indent, foot(row)], { bold: it.bold === true, faint: it.bold !== true && !alone }),
+          text(words, [x + indent, foot(row)], {
+            bold: it.bold === true,
+            faint: it.bold !== true && !alone,
+            read: { as: it.bold === true ? 'H3' : 'TH', row: y, column: 0 },
+          }),
         ),
-        ...(number === '' ? [] : [text(number, [x + at, foot(0)])]),
-        ...lines.map((words, row) => text(words, [x + at + numberWidth, foot(row)])),
+        ...(number === ''
+          ? []
+          : [text(number, [x + at, foot(0)], { read: { as: 'TD', row: y, column: 1 } })]),
+        ...lines.map((words, row) =>
+          text(words, [x + at + numberWidth, foot(row)], { read: { as: 'TD', row: y, column: 2 } }),
+        ),
         ...(it.dashed && number !== ''
           ? [
               line(
@@ -91,11 +103,18 @@ export const statusPiece = (it: {
     height_mm: Math.max(6, lines.length * pitch_mm + 2),
     keeps: it.keeps,
     above_mm: 2.5,
-    draw: ([x, y]): readonly Mark[] => [
-      { kind: 'symbol', layer: 'words', name: `status-${it.status}`, at: [x + 2.8, y - 3], values: {} },
-      text(it.word, [x + wordAt, y - 4.2], { bold: true }),
-      ...lines.map((words, row) => text(words, [x + titleAt, y - 4.2 - row * pitch_mm], { bold: true })),
-      ...(it.where === '' ? [] : [text(it.where, [x + width_mm, y - 4.2], { anchor: 'end', faint: true })]),
-    ],
+    draw: ([x, y]): readonly Mark[] => {
+      const read = { as: 'H3', row: y, column: 0 } as const
+      return [
+        { kind: 'symbol', layer: 'words', name: `status-${it.status}`, at: [x + 2.8, y - 3], values: {} },
+        text(it.word, [x + wordAt, y - 4.2], { bold: true, read }),
+        ...lines.map((words, row) =>
+          text(words, [x + titleAt, y - 4.2 - row * pitch_mm], { bold: true, read }),
+        ),
+        ...(it.where === ''
+          ? []
+          : [text(it.where, [x + width_mm, y - 4.2], { anchor: 'end', faint: true, read })]),
+      ]
+    },
   }
 }

@@ -31,10 +31,19 @@ export const tablePieces = ({ title, head, rows, notes }: Table, language: Langu
       draw: ([x, y]) => {
         let right = x + shown_mm
         return [
-          ...named.map((words, at) => text(words, [x, y - 3 - at * pitch_mm], { faint: isHead })),
+          ...named.map((words, at) =>
+            text(words, [x, y - 3 - at * pitch_mm], {
+              faint: isHead,
+              read: { as: 'TH', row: y, column: 0 },
+            }),
+          ),
           ...row.slice(1).map((cell, at) => {
             right += (numbers_mm[at + 1] ?? 0) > 0 ? (numbers_mm[at + 1] ?? 0) + between_mm : 0
-            return text(written(cell[language]), [right, y - 3], { anchor: 'end', faint: isHead })
+            return text(written(cell[language]), [right, y - 3], {
+              anchor: 'end',
+              faint: isHead,
+              read: { as: isHead ? 'TH' : 'TD', row: y, column: at + 1 },
+            })
           }),
           ...(isHead ? [line('field', [x, y - pitch_mm - 0.2], [right, y - pitch_mm - 0.2])] : []),
         ]

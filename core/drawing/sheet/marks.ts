@@ -1,5 +1,5 @@
 import type { Outline, Point } from '../../geometry'
-import type { Pen, ViewMark } from '../mark'
+import type { Pen, ReadAs, ViewMark } from '../mark'
 import { heights } from '../text/lettering'
 
 /** A line on the sheet. */
@@ -33,6 +33,7 @@ type Lettering = {
   readonly turn_deg?: number
   readonly bold?: boolean
   readonly faint?: boolean
+  readonly read?: ReadAs
 }
 
 /** A line under words clears the tails of their letters, which reach 0.74 mm down. Ours. */
@@ -49,4 +50,5 @@ export const text = (words: string, at: Point, how: Lettering = {}): ViewMark =>
   turn_deg: how.turn_deg ?? 0,
   anchor: how.anchor ?? 'start',
   ...(how.bold && { bold: true }),
+  ...(how.read && { read: how.read }),
 })

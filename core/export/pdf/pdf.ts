@@ -9,6 +9,7 @@ import type { Fonts, Format, Information, Sheets } from '../format'
 import { addLayers, type PdfLayers } from './layers'
 import { attachModel } from './model'
 import { operatorsOf } from './operators'
+import { isRead, readingOf } from './structure'
 import { writeLetters } from './write-letters'
 import { xmpOf } from './xmp'
 
@@ -96,7 +97,16 @@ const writeSheets = (doc: PDFDocument, sheets: Sheets, fonts: Fonts): void => {
     const size = [width * pt_mm, height * pt_mm] as const
     doc.addPage({ size, margin: 0 })
     doc.outline.addItem(printable(drawing.title), { fit: true })
-    const paint = () => paintPage(doc, inks[at] ?? [], { layers, height_mm: height })
+    const groups = inks[at] ?? []
+    if (isRead(groups)) {
+      const section = doc.struct('Sect', { title: printable(drawing.title) })
+      structure.add(section)
+      const reading = readingOf(doc, section)
+      paintPage(doc, groups, { layers, height_mm: height, reading })
+      reading.end()
+      return
+    }
+    const paint = () => paintPage(doc, groups, { layers, height_mm: height })
     structure.add(
       doc.struct('Figure', { alt: printable(drawing.says), bbox: [0, 0, ...size], placement: 'Block' }, [
         paint,
@@ -119,7 +129,12 @@ const writeSheets = (doc: PDFDocument, sheets: Sheets, fonts: Fonts): void => {
 const paintPage = (
   doc: PDFDocument,
   groups: readonly InkGroup[],
-  on: { readonly layers: PdfLayers; readonly height_mm: number },
+  on: {
+    readonly layers: PdfLayers
+    readonly height_mm: number
+    /** for a page whose words are read one by one; any other is a figure with words for it */
+    readonly reading?: ReturnType<typeof readingOf>
+  },
 ): void => {
   doc.save()
   doc.scale(pt_mm)
@@ -127,7 +142,9 @@ const paintPage = (
   doc.addContent('4 M 0 J 0 j')
   groups.forEach((group, at) => {
     if (group.layer !== groups[at - 1]?.layer) on.layers.open(group.layer)
-    for (const ink of group.inks) writeInk(doc, ink, on.height_mm)
+    const write = (ink: Ink) => writeInk(doc, ink, on.height_mm)
+    if (on.reading) on.reading.paint(group.inks, write)
+    else group.inks.forEach(write)
     if (group.layer !== groups[at + 1]?.layer) on.layers.close()
   })
   doc.restore()

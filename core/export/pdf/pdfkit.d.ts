@@ -8,7 +8,7 @@ declare module 'pdfkit' {
 
   /** An element of the structure that readers for the blind follow. */
   export type StructureElement = {
-    readonly add: (child: StructureElement) => void
+    readonly add: (child: StructureElement) => unknown
     readonly end: () => void
   }
 
@@ -67,6 +67,9 @@ declare module 'pdfkit' {
       options?: Readonly<Record<string, unknown>>,
       children?: readonly (() => void)[],
     ) => StructureElement
+    /** content that is drawn and not read, up to the next end */
+    readonly markContent: (tag: 'Artifact') => PDFDocument
+    readonly endMarkedContent: () => PDFDocument
     readonly addStructure: (element: StructureElement) => PDFDocument
     readonly on: ((event: 'data', take: (bytes: Uint8Array) => void) => PDFDocument) &
       ((event: 'end', take: () => void) => PDFDocument)

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { type Drawing, inkOf } from '../../../core/drawing'
+import { checkReport, type Drawing, inkOf } from '../../../core/drawing'
 import { formats, type Sheets } from '../../../core/export'
+import { check } from '../../../core/rules'
 import { aHatchSheet } from '../../given/a-hatch-sheet'
 import { contentsOf, extentOf, judged, strokesOf, unpacked } from '../../given/a-reader-of-pdf'
 import { firstPlace, sheetFonts, sheetOf, sheetsOf } from '../../given/sample-sheets'
@@ -101,6 +102,29 @@ describe('a PDF sheet', () => {
     expect(text).toContain('/Title (Hatches)')
   })
 
+  it('gives the headings and tables of a report to who cannot see it', async () => {
+    const [page, ...rest] = checkReport(project, check(project), { language: 'de', palette: 'black' })
+    const more = rest.slice(0, 1)
+    const { said } = judged(await write(sheetsOf(page, ...more)), 'pdfinfo', '-struct-text', 'FILE')
+    const wanted = [page, ...more].flatMap(it => readOn(it))
+    expect(readIn(said)).toEqual(wanted)
+    expect(wanted.filter(it => it.startsWith('H1'))).toEqual(['H1 Prüfbericht'])
+    expect(wanted.filter(it => it.startsWith('H2'))).not.toEqual([])
+    expect(said.match(/^ +TR$/gm)?.length).toBe(rowsOn([page, ...more]))
+    // a heading that is only drawn would be missed
+    const unread: Drawing = {
+      ...page,
+      marks: page.marks.map(it => {
+        if (it.kind !== 'text' || it.read?.as !== 'H2') return it
+        const { read: _, ...drawn } = it
+        return drawn
+      }),
+    }
+    const { said: less } = judged(await write(sheetsOf(unread)), 'pdfinfo', '-struct-text', 'FILE')
+    expect(readIn(less)).not.toEqual(readOn(page))
+    expect(readIn(less)).toEqual(readOn(unread))
+  })
+
   it('keeps the project as it was saved', async () => {
     const sheets = sheetsOf(first)
     const bytes = await write(sheets)
@@ -175,3 +199,38 @@ const worded = (words: string): Drawing => ({
     },
   ],
 })
+
+/** Headings and cells of a drawing in their order, words of one together. */
+const readOn = (drawing: Drawing): readonly string[] => {
+  const found: { readonly key: string; words: string }[] = []
+  for (const ink of inkOf(drawing).flatMap(it => it.inks)) {
+    if (ink.kind !== 'letters' || !ink.read) continue
+    const { as, row, column } = ink.read
+    const last = found.at(-1)
+    if (last?.key === `${as} ${row} ${column}`) last.words += ink.words
+    else found.push({ key: `${as} ${row} ${column}`, words: ink.words })
+  }
+  return found.map(({ key, words }) => `${key.slice(0, 2)} ${words}`.replaceAll(/\s+/g, ' '))
+}
+
+/** Rows of tables on some pages: those of one height on one page are one. */
+const rowsOn = (drawings: readonly Drawing[]): number =>
+  drawings.reduce((sum, drawing) => {
+    const letters = inkOf(drawing).flatMap(it => it.inks)
+    const rows = letters.flatMap(it =>
+      it.kind === 'letters' && it.read?.as.startsWith('T') ? [it.read.row] : [],
+    )
+    return sum + new Set(rows).size
+  }, 0)
+
+/** Headings and cells as a reader of structure gives them. */
+const readIn = (said: string): readonly string[] => {
+  const found: string[] = []
+  for (const line of said.split('\n')) {
+    const [, as] = /^ +(H[123]|TH|TD)\b/.exec(line) ?? []
+    const [, words] = /^ +"(.*)"$/.exec(line) ?? []
+    if (as) found.push(`${as} `)
+    else if (words !== undefined && found.length > 0) found.push(`${found.pop() ?? ''}${words}`)
+  }
+  return found.map(it => it.replaceAll(/\s+/g, ' '))
+}
