@@ -218,6 +218,7 @@ export const say = {
   own: words('own', 'eigen'),
   always: words('Always', 'Immer'),
   noLimit: words('the practice gives no figure here', 'das Regelwerk nennt hier keinen Wert'),
+  acceptedWords: words('Accepted', 'Gilt'),
   ifBroken: words('If it is not kept', 'Wenn nicht eingehalten'),
   sourceOrReason: words('Source or reason', 'Quelle oder Grund'),
   stateOwn: words('State it as our own', 'Als eigenen Wert setzen'),
