@@ -2,7 +2,7 @@ import type { FieldAt } from '../detail'
 import type { Term } from '../movement'
 import { source, trustName } from '../sources'
 import { basisName, inWords, usualDecimals, writeCompared, writeQuantity } from '../units'
-import { filled, listed, same, type Words, words } from '../words'
+import { filled, type Language, listed, same, type Words, words } from '../words'
 import { fieldName } from './field-name'
 import type { Compared, Finding, Remedy } from './finding'
 import { governs, label, nothing } from './labels'
@@ -60,10 +60,20 @@ const sumRows = (sum: readonly Term[]): readonly FindingRow[] =>
     label: at === 0 ? label.sum : same(''),
     term: {
       sign: term.sign,
-      number: inWords(language => writeQuantity(roundedIn(term), term.unit, language)),
+      number: inWords(language => writeTerm(term, language)),
     },
     text: term.basis === 'assumed' ? filled(same('{0} ({1})'), term.says, basisName.assumed) : term.says,
   }))
+
+/** The number of a term with its unit; a negative one behind a sign stands in brackets: `− (−5 °C)`. */
+export const writeTerm = (
+  term: Term,
+  language: Language,
+  write: (value: number) => string = value => writeQuantity(value, term.unit, language),
+): string => {
+  const number = write(roundedIn(term))
+  return term.value < 0 && term.sign !== '' && term.sign !== '=' ? `(${number})` : number
+}
 
 /** As many decimals as the number needs, at most two more than is usual for its unit. */
 const roundedIn = ({ value, unit }: Term): number => Number(value.toFixed(usualDecimals[unit] + 2))

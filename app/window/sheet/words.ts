@@ -18,6 +18,7 @@ export const sheetWords = {
   all: words('All {0}', 'Alle {0}'),
   emptyField: words('empty', 'leer'),
   tooLong: words('too long', 'zu lang'),
+  heatNotMet: words('Heat not met, in the check report', 'Wärme nicht erfüllt, im Prüfbericht'),
   proofs: words('Proofs by others, printed', 'Nachweise durch andere, gedruckt'),
   unknown: words('Values missing, printed', 'Fehlende Angaben, gedruckt'),
   revision: words('Revision', 'Änderung'),

@@ -1,14 +1,7 @@
 import { fieldOf, type Project } from '../../../core/detail'
-import { fieldName, type Finding, findingKey, verdicts, type Verdict } from '../../../core/rules'
+import { fieldName, type Finding, findingKey, verdicts, type Verdict, writeTerm } from '../../../core/rules'
 import { source, trustName } from '../../../core/sources'
-import {
-  decimalsThatTell,
-  exactly,
-  type Unit,
-  writeCompared,
-  writeNumber,
-  writeQuantity,
-} from '../../../core/units'
+import { writeCompared, writeNumber, writeQuantity } from '../../../core/units'
 import { filled, type Language, listed } from '../../../core/words'
 import { capital } from '../capital'
 import { say } from '../window-words'
@@ -85,23 +78,18 @@ export const writeRests = (project: Project, it: Finding, language: Language): r
   ),
 ]
 
-/** The lines of a sum, all with as many decimals as tell them apart. */
+/** The lines of a sum. Millimetres are what everybody reads; every other unit stands behind its number. */
 export const writeSum = (it: Finding, language: Language) =>
-  it.sum.map(term => ({
-    number: `${term.sign === '' || term.sign === '=' ? '' : `${term.sign} `}${writeTerm(term.value, term.unit, language)}`,
-    unit: term.unit,
-    isTotal: term.sign === '=',
-    says: term.says[language],
-    basis: term.basis,
-  }))
-
-/** Millimetres are what everybody reads; every other unit stands behind its number. */
-const writeTerm = (value: number, unit: Unit, language: Language): string => {
-  const decimals = decimalsThatTell(exactly(value), { unit })
-  return unit === 'mm'
-    ? writeNumber(value, language, decimals)
-    : writeQuantity(value, unit, language, decimals)
-}
+  it.sum.map(term => {
+    const number = term.unit === 'mm' ? writeTerm(term, language, value => writeNumber(value, language)) : writeTerm(term, language)
+    return {
+      number: `${term.sign === '' || term.sign === '=' ? '' : `${term.sign} `}${number}`,
+      unit: term.unit,
+      isTotal: term.sign === '=',
+      says: term.says[language],
+      basis: term.basis,
+    }
+  }) // prettier-ignore
 
 /** Who says so, where, and how far it can be trusted. */
 export const writeSource = (it: Finding, language: Language): string | undefined => {
