@@ -16,9 +16,12 @@ describe('a drawing is written', () => {
     async (file, side) => {
       const to = at(`${file}-${side}.svg`)
       const { code, out, err } = await typed('draw', at(`${file}.jamb`), '--to', to, '--cut', side)
-      expect({ code, out, err }).toEqual({ code: 0, out: `${to}\n`, err: '' })
-      const text = readFileSync(to, 'utf8')
-      expect(text).toMatch(/^<\?xml[\s\S]*<svg [\s\S]*<\/svg>\s*$/)
+      // a small sheet has its lists on a second one, which is a file beside it
+      const paths = out.trimEnd().split('\n')
+      expect({ code, paths, err }).toEqual({ code: 0, paths: [to, to.replace('.svg', '-2.svg')].slice(0, paths.length), err: '' }) // prettier-ignore
+      const texts = paths.map(it => readFileSync(it, 'utf8'))
+      for (const text of texts) expect(text).toMatch(/^<\?xml[\s\S]*<svg [\s\S]*<\/svg>\s*$/)
+      expect(texts.map(it => it.includes('of 2</text>'))).toEqual(texts.map(() => texts.length === 2))
     },
   )
 

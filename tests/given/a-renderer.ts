@@ -6,7 +6,7 @@ import { chromium } from 'playwright-core'
 import { type Picture, pictureOf } from './a-reader-of-png'
 
 /** Pixels per mm: 8 is about 203 dpi, enough for a line of 0.18 mm to be seen; 5 do where many sheets are looked at. */
-const fine_pixels_mm = 8
+const finePixels_mm = 8
 
 /** Both renderers find the sheets' own fonts, whatever the machine has. */
 const fontsFor = (folder: string): string => {
@@ -20,7 +20,7 @@ const fontsFor = (folder: string): string => {
 }
 
 /** An SVG as librsvg paints it. */
-export const paintedByRsvg = (svg: string, pixels_mm = fine_pixels_mm): Picture => {
+export const paintedByRsvg = (svg: string, pixels_mm = finePixels_mm): Picture => {
   const folder = mkdtempSync(join(tmpdir(), 'rsvg-'))
   const [from, to] = [join(folder, 'in.svg'), join(folder, 'out.png')]
   writeFileSync(from, svg)
@@ -44,7 +44,7 @@ export const paintedByChromium = async (
 /** Some SVG as Chromium paints them, one after the other in one browser. */
 export const allPaintedByChromium = async (
   all: readonly { readonly svg: string; readonly size_mm: readonly [number, number] }[],
-  pixels_mm = fine_pixels_mm,
+  pixels_mm = finePixels_mm,
 ): Promise<readonly Picture[]> => {
   const folder = mkdtempSync(join(tmpdir(), 'chromium-'))
   const browser = await chromium.launch({

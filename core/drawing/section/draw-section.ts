@@ -56,7 +56,12 @@ export const drawSection = (section: Section, look: SectionLook): DrawnSection =
   const field = look.heat ? fieldMarks(look.heat, look) : undefined
   const sizes = look.show.sizes ? sizesOf(section, look, parts) : []
   const drawn: readonly ViewMark[] = [
-    ...(field ? [...field.bands, ...bodies.filter(it => it.kind !== 'area' && !(it.kind === 'path' && it.pen === 'light'))] : bodies),
+    ...(field
+      ? [
+          ...field.bands,
+          ...bodies.filter(it => it.kind !== 'area' && !(it.kind === 'path' && it.pen === 'light')),
+        ]
+      : bodies),
     ...membraneLines(section, open, parts, scale),
     ...seenParts(section, open, scale),
     ...breakLines(section.regions, window, scale),

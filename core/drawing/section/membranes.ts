@@ -107,7 +107,10 @@ const isClockwise = (outline: readonly Point[]): boolean =>
     return sum + x * toY - toX * y
   }, 0) < 0
 
-/** Which way a stretch stands off what it is bonded to: off the frame, else off the wall; nothing where it hangs free. */
+/**
+ * Which way a stretch stands off what it lies on: off the frame, else off the wall; into the joint where it is drawn taut
+ * over what fills that; nothing where it hangs in the air of its fold.
+ */
 const awayFrom = (
   { left, right }: Sides,
   path: readonly Point[],
@@ -125,7 +128,9 @@ const awayFrom = (
   const outward = (it: Point): number =>
     Math.abs(it[0]) > Math.abs(it[1]) ? it[0] : pen === 'membrane-outer' ? -it[1] : it[1]
   const isLeft = outward(toLeft) > 0
-  return (isLeft ? right : left) === 'layer' ? (isLeft ? toLeft : toRight) : undefined
+  const before = isLeft ? right : left
+  if (before === 'layer') return isLeft ? toLeft : toRight
+  return before === 'seal' ? (isLeft ? toRight : toLeft) : undefined
 }
 
 /** How far each vertex moves for a move of 1 of the stretches beside it: corners are mitred. */

@@ -120,7 +120,9 @@ const alongLine = (line: readonly Point[]): Point[] =>
   line.slice(1).flatMap((to, at): Point[] => {
     const from = line[at] ?? to
     if (Math.hypot(to[0] - from[0], to[1] - from[1]) < 2) return []
-    return [0.35, 0.65].map((share): Point => [
+    // a level leader runs along a level line: from its ends the least
+    const isLevel = Math.abs(to[1] - from[1]) < 0.1 * Math.abs(to[0] - from[0])
+    return (isLevel ? [0.1, 0.35, 0.65, 0.9] : [0.35, 0.65]).map((share): Point => [
       from[0] + share * (to[0] - from[0]),
       from[1] + share * (to[1] - from[1]),
     ])

@@ -14,6 +14,7 @@ import { callout } from '../style/spacing'
 import { heights } from '../text/lettering'
 import { cutHeading, scaleWords } from './headings'
 import { text } from './marks'
+import { levelAt, levelMarks, levelTakes_mm } from './level-mark'
 import { margins, onPaper } from './room'
 import { sideWords } from './side-words'
 
@@ -66,9 +67,12 @@ export const cutBlocks = (
     readonly unit: LengthUnit
     /** whether its title stands over it: a single cut has the title of its sheet */
     readonly titled: boolean
+    /** whether levels stand beside it, where the model holds them */
+    readonly levels: boolean
   },
 ): CutBlocks => {
-  const { scale, language, unit, titled } = how
+  const { scale, language, unit, titled, levels } = how
+  const level = levels ? levelAt(project, place, how) : undefined
   const shown = parts.filter(it => isThere(it, section))
   const look = {
     ...zoneLook(project, place, language, unit),
@@ -86,26 +90,37 @@ export const cutBlocks = (
   const sizes = sizesOf(section, at0, byPart)
   const reach = reachOf(sizes, at0)
   const rooms = tries.map(it =>
-    roomOf(it, { ...look, chains, reach, count: shown.length, title_mm: titled ? title_mm : 0 }),
+    roomOf(it, {
+      ...look,
+      chains,
+      reach,
+      count: shown.length,
+      title_mm: titled ? title_mm : 0,
+      level_mm: level ? levelTakes_mm(level) : 0,
+    }),
   )
   // A way is laid out once, however often it is asked for.
   const laid: Numbered[] = []
   const numbersOf = (at: number): Numbered =>
     (laid[at] ??= numberSection(section, { ...at0, columns: [rooms[at]?.column ?? noColumn] }, sizes))
   const blockOf = (at: number): CutBlock => {
-    const { size_mm, viewAt } = rooms[at] ?? noRoom
+    const { size_mm, viewAt, chains_mm } = rooms[at] ?? noRoom
     return {
       size_mm,
       draw: ([x, y]) => {
         const show = { sizes: true, numbers: false } as const
         const { view: bare } = drawSection(section, { ...look, at: [x + viewAt[0], y + viewAt[1]], show })
         const view: View = { ...bare, marks: [...bare.marks, ...numbersOf(at).marks] }
+        const beside = level
+          ? levelMarks(level, [view.at[0] - chains_mm, placeView(view).toPaper([0, 0])[1]])
+          : []
         const head = titled ? titleMarks({ place, letter, scale, language }, [x, y + size_mm[1] - 5]) : []
         return {
           view,
           marks: [
             ...head,
-            ...sideWords(view, head, language, [
+            ...beside,
+            ...sideWords(view, [...head, ...beside], language, [
               [x, y],
               [x + size_mm[0], y + size_mm[1]],
             ]),
@@ -130,10 +145,16 @@ export const cutBlocks = (
 const faultsOf = ({ layout }: Numbered): number => layout.conflicts + layout.struck
 
 /** How large a cut is with the room of a try, where its view stands in that, and its column of numbers from the view. */
-type Room = { readonly size_mm: Point; readonly viewAt: Point; readonly column: Column }
+type Room = {
+  readonly size_mm: Point
+  readonly viewAt: Point
+  readonly column: Column
+  /** how far chains reach to the left of the view */
+  readonly chains_mm: number
+}
 
 const noColumn: Column = { side: 'right', x: 0, low: 0, high: 0, pitch_mm }
-const noRoom: Room = { size_mm: [0, 0], viewAt: [0, 0], column: noColumn }
+const noRoom: Room = { size_mm: [0, 0], viewAt: [0, 0], column: noColumn, chains_mm: 0 }
 
 /** A column starts at the end where no chains stand and grows past the other only where it must. */
 const roomOf = (
@@ -143,6 +164,8 @@ const roomOf = (
     readonly reach: readonly [low: Point, high: Point]
     readonly count: number
     readonly title_mm: number
+    /** what a level takes beside the chains */
+    readonly level_mm: number
   },
 ): Room => {
   const stand = { turn_deg: of.turn_deg, mirrored: of.mirrored }
@@ -171,8 +194,12 @@ const roomOf = (
   }
   const beside = way_mm + callout.balloon_mm
   return {
-    size_mm: [margin.left + width + margin.right + beside, below + height + above + of.title_mm],
-    viewAt: [margin.left + (atLeft ? beside : 0), below],
+    chains_mm: margin.left,
+    size_mm: [
+      of.level_mm + margin.left + width + margin.right + beside,
+      below + height + above + of.title_mm,
+    ],
+    viewAt: [of.level_mm + margin.left + (atLeft ? beside : 0), below],
     column,
   }
 }

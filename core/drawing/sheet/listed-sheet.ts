@@ -10,6 +10,7 @@ import { type Cut, type CutBlock, cutBlocks, mostTries } from './cut-block'
 import { cutLists, type ListColumn } from './cut-lists'
 import { blockHeight_mm } from './headings'
 import { type LegendEntry, legendOf } from './legend'
+import { levelAt } from './level-mark'
 import { openItems } from './open-items'
 import { a3, titleBlock_mm } from './paper'
 import { placeBlocks, type PlacedBlocks } from './place-blocks'
@@ -27,7 +28,12 @@ const listWidths_mm = [titleBlock_mm[0], 164, 152] as const
 
 /** Where everything stands on a sheet at a scale; nothing where it does not fit. */
 export const arrangedAt = (scale: number, of: ListedPlan): OnListed | undefined => {
-  const blocks = of.blocks(scale)
+  const withLevels = of.hasLevels ? arrangedAs(scale, of, true) : undefined
+  return withLevels ?? arrangedAs(scale, of, false)
+}
+
+const arrangedAs = (scale: number, of: ListedPlan, levels: boolean): OnListed | undefined => {
+  const blocks = of.blocks(scale, levels)
   const close = arrangedWith(
     scale,
     of,
@@ -49,7 +55,7 @@ export const fitsAt = (scale: number, of: ListedPlan): boolean =>
   arrangedWith(
     scale,
     of,
-    of.blocks(scale).map(it => it.close),
+    of.blocks(scale, false).map(it => it.close),
   ) !== undefined
 
 const arrangedWith = (scale: number, of: ListedPlan, blocks: readonly CutBlock[]): OnListed | undefined => {
@@ -107,8 +113,12 @@ export const listedPlan = (
     parts,
     block_mm: blockHeight_mm(project, revisionRows),
     planes: [...new Map(cuts.map(it => [it.letter, { letter: it.letter, upright: isUpright(it) }])).values()],
-    blocks: (scale: number) =>
-      cuts.map(it => cutBlocks(project, it, parts, { scale, language, unit, titled: cuts.length > 1 })),
+    /** whether the model holds a level at one of the cuts: it is drawn where there is room for it */
+    hasLevels: cuts.some(it => levelAt(project, it.place, { language, unit }) !== undefined),
+    blocks: (scale: number, levels: boolean) =>
+      cuts.map(it =>
+        cutBlocks(project, it, parts, { scale, language, unit, titled: cuts.length > 1, levels }),
+      ),
     // The same column is asked for at every scale and with every room for numbers.
     lists: (column: Omit<ListColumn, 'language' | 'unit'>) => {
       const key = JSON.stringify(column)

@@ -11,7 +11,7 @@ export type Notes = { readonly heading: Words; readonly notes: readonly Words[];
 /** What stands on every sheet, because a drawing cannot say it by itself. */
 export const cautions: readonly Words[] = [
   words('Measure on site before parts are cut or ordered.', 'Vor Zuschnitt und Bestellung am Bau messen.'),
-  words('Membranes are drawn thicker, off what they lie on.', 'Folien sind dicker und abgerückt gezeichnet.'),
+  words('Membranes are drawn thicker and apart.', 'Folien sind dicker und abgerückt gezeichnet.'),
   words('Strength, guarding and fire are proved elsewhere.', 'Statik, Absturz, Brand: eigene Nachweise.'),
 ]
 
