@@ -25,18 +25,20 @@ export const check = (
 ): Report => {
   const job = { project, practice, uses: usesIn(project), memory, ...(physics ? { physics } : {}) }
   const judge = judging(job)
-  const judged = Object.keys(project.openings).flatMap(opening => [...judge(opening)])
-  const told = telling(cureIn(job, judged), memory)
+  const notMet: Judged[] = []
+  const told = telling(cureIn(job, notMet), memory)
   const findings: Finding[] = []
   const notApplicable: NotApplicable[] = []
-  for (const it of judged) {
-    const { rule, at, found } = it
-    const { id, title } = rule
-    const where = whereOf(rule.about, at)
-    if (found.answer.verdict === 'not-applicable')
-      notApplicable.push({ rule: id, title, where, because: found.answer.because })
-    else findings.push(findingOf(it, found.answer, { rule: id, title, where }, told))
-  }
+  for (const opening of Object.keys(project.openings))
+    for (const it of judge(opening)) {
+      const { id, title, about } = it.rule
+      const { answer } = it.found
+      const where = whereOf(about, it.at)
+      if (answer.verdict === 'not-applicable')
+        notApplicable.push({ rule: id, title, where, because: answer.because })
+      else findings.push(findingOf(it, answer, { rule: id, title, where }, told))
+      if (answer.verdict === 'not-met') notMet.push(it)
+    }
   return { findings: worstFirst(findings), notApplicable }
 }
 

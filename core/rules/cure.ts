@@ -18,10 +18,10 @@ const mostChanges = 3
  * Tries every candidate change on the project: it stays when its finding is gone and no rule is *not met* that was
  * not so before, in any opening. Work on site stays as it is. Where nothing stays, the joint has to be designed anew.
  */
-export const cureIn = (job: Job, before: readonly Judged[]): Cure => {
-  // asked for only when a remedy is sought: a check that nobody cures does not pay for it
-  let broken: ReadonlySet<string> | undefined
-  const was = () => (broken ??= brokenOf(before))
+export const cureIn = (job: Job, notMet: readonly Judged[]): Cure => {
+  // asked for only when a remedy is sought: a check that nobody cures does not pay for it, and all is judged by then
+  let keys: ReadonlySet<string> | undefined
+  const was = () => (keys ??= new Set(notMet.map(keyOf)))
   const after = once(
     ({ edits, at }: Try) => tried(scopeOf(job, edits, at), edits, was),
     ({ edits }) => JSON.stringify(edits),
@@ -158,9 +158,6 @@ const cures = (it: Judged, after: Tried | undefined): boolean => {
   const isCured = now === undefined || now === 'met' || (isBetter && it.found.answer.verdict === 'not-met')
   return isCured && !after.breaks()
 }
-
-const brokenOf = (all: readonly Judged[]): ReadonlySet<string> =>
-  new Set(all.filter(it => it.found.answer.verdict === 'not-met').map(keyOf))
 
 const keyOf = ({ rule, at }: Judged): string =>
   `${rule.id} ${at.opening.id} ${at.zone.id} ${at.seal?.id ?? at.fixing?.id ?? ''}`

@@ -1,4 +1,7 @@
-import { breaksOnly, holds, spoiled } from './hold'
+import { expect, test } from 'vitest'
+import { check } from '../../core/rules'
+import { specified } from '../../core/units'
+import { breaksOnly, holds, sampleOf, spoiled } from './hold'
 
 // Timber-aluminium 110 × 90, 1600 × 1500 with a mullion of 90, 200 mm before a concrete wall on consoles, in Austria.
 // (1628 to 1632 − 1600) ÷ 2 = 14–16; jambs ∓ 0.40, head ∓ 0.75. Offset 200 − 55 = 145; 1.35 × 898 N × 145 ÷ 120 = 1464 N.
@@ -70,3 +73,22 @@ holds('on-consoles', [
 ])
 spoiled('on-consoles', ['told', 'lintel_mm'], 2, ['head-joint', 'head'])
 breaksOnly('on-consoles', [])
+
+// Timber-aluminium 0.5 mm/m, held in its middle and on its consoles: nothing about movement is assumed.
+test('no verdict rests on an assumed movement, width or tolerance', () => {
+  const findings = check(sampleOf('on-consoles')).findings.filter(it => it.rule === 'tape-range')
+  expect(findings).toHaveLength(4)
+  for (const it of findings) expect(it.restsOn).toEqual([])
+})
+test('a peel test that was not made is not known, never not met', () => {
+  const project = sampleOf('on-consoles')
+  const untested = Object.values(project.openings).map(it => {
+    const { peelTest: _, ...told } = it.told ?? {}
+    return [it.id, { ...it, told: { ...told, peelTest: specified('none' as const) } }] as const
+  })
+  const { findings } = check({ ...project, openings: Object.fromEntries(untested) })
+  expect(findings.find(it => it.rule === 'peel-test')).toMatchObject({
+    verdict: 'unknown',
+    missing: [{ field: 'opening.peel-test' }],
+  })
+})

@@ -16,14 +16,14 @@ import { rule } from '../rule'
 type Spanning = { readonly is: 'side' | 'member'; readonly load_N_m: number; readonly span_mm: number }
 
 const spanningAt = (at: Place): Spanning | 'none' | undefined => {
-  const wind = windOn(at)
-  const { width_mm, height_mm } = at.opening
   const bare = sides.filter(side => isUnheld(at, side))
   const members = (['head', 'left'] as const).flatMap(side =>
     membersAt(at.opening, side).map(it => ({ side, at_mm: it.at_mm.value })),
   )
   if (bare.length === 0 && members.length === 0) return 'none'
+  const wind = windOn(at)
   if (!wind) return undefined
+  const { width_mm, height_mm } = at.opening
   const spans: readonly Spanning[] =
     bare.length > 0
       ? bare.map(side => ({

@@ -1,4 +1,12 @@
-import { membersAt, type Opening, profileOf, sideFixings, sideLength_mm } from '../../detail'
+import {
+  type Fixing,
+  membersAt,
+  type Opening,
+  placedAt,
+  profileOf,
+  sideFixings,
+  sideLength_mm,
+} from '../../detail'
 import type { Side } from '../../kinds'
 import {
   type Edge,
@@ -47,9 +55,10 @@ export const edgeOf = (side: Side): Edge => (side === 'head' || side === 'sill' 
 
 /** What a member that ends on a side brings there, in N; nothing while nobody has told the wind. */
 export const reactionsAt = (at: Place, side: Side = at.side): readonly { readonly at_mm: number; readonly reaction_N: number }[] => {
-  const wind = windOn(at)
+  const members = membersAt(at.opening, side)
+  const wind = members.length > 0 ? windOn(at) : undefined
   if (!wind) return []
-  return membersAt(at.opening, side).map(it => ({
+  return members.map(it => ({
     at_mm: it.at_mm.value,
     reaction_N: endReaction_N(wind.element, { edge: edgeOf(side), at_mm: it.at_mm.value }, wind.pressure_Pa),
   }))
@@ -95,8 +104,11 @@ const unheldBeside = (at: Place, wind: OnElement): { readonly first: number; rea
 }
 
 /** Whether somebody has said that a side has no fixing. */
-export const isUnheld = (at: Place, side: Side): boolean =>
-  sideFixings(at.opening, side, profileOf(at.frame).face_mm)?.axes_mm.length === 0
+export const isUnheld = ({ opening }: Place, side: Side): boolean => {
+  const all = placedAt(opening, side)
+  const count = (it: Fixing) => it.positions_mm?.[side]?.length ?? it.counts?.[side]?.value ?? 0
+  return all.length > 0 && all.every(it => count(it) === 0)
+}
 
 /** A side that nothing holds loads no fixing of its own. */
 export const isHeld = (at: Place): true | Words =>
@@ -116,12 +128,13 @@ export const sideLoadSum = ({ wind, force }: SideLoad, factor: number): readonly
 ] // prettier-ignore
 
 /** A guard on the jambs: its line load shared by two fixings of each jamb. In N, characteristic; 0 where none is asked. */
-export const guardOn = (at: Place, axes_mm: readonly number[]): number => {
+const guardOn = (at: Place): number => {
   const { told, asked } = at.opening
   if (asked?.guarding?.value !== 'yes' || edgeOf(at.side) === 'level') return 0
   const line = told?.guard_N_m?.value
   const height_mm = told?.guardAt_mm?.value
   if (line === undefined || height_mm === undefined) return 0
+  const axes_mm = sideFixings(at.opening, at.side, profileOf(at.frame).face_mm)?.axes_mm ?? []
   return leverShare_N(axes_mm, height_mm, (line * at.opening.width_mm.value) / 2000)
 }
 
@@ -131,9 +144,7 @@ export const sideDuty: Reading<Duty> = placed({
   id: 'opening.duty',
   name: words('Guard, and place before the wall', 'Absturzsicherung und Lage vor der Wand'),
   compute: at => ({
-    guard_N:
-      factors.guard *
-      guardOn(at, sideFixings(at.opening, at.side, profileOf(at.frame).face_mm)?.axes_mm ?? []),
+    guard_N: factors.guard * guardOn(at),
     isForward: at.opening.position_mm.value < 0,
     isGuard: at.opening.asked?.guarding?.value === 'yes',
   }),

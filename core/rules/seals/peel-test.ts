@@ -1,9 +1,25 @@
 import { lookUp } from '../../practice'
+import type { Stated } from '../../units'
 import { words } from '../../words'
+import type { Place } from '../place'
 import { hasMembrane } from '../readings/seals'
-import { toldOr, toldWord, wordName } from '../readings/told'
+import { placed, type Reading } from '../reading'
+import { toldOr, wordName } from '../readings/told'
 import { act } from '../remedies/state'
 import { rule } from '../rule'
+
+/** What came of the test; a test that was not made tells as little as one that nobody speaks of. */
+const outcome: Reading<'passed' | 'failed'> = placed<'passed' | 'failed'>({
+  id: 'opening.peel-test',
+  name: words('Peel test on site', 'Haftversuch am Bau'),
+  compute: at => made(at)?.value,
+  beneath: at => [{ field: 'opening.peel-test', part: at.opening.id, stated: made(at) }],
+})
+
+const made = ({ opening }: Place): Stated<'passed' | 'failed'> | undefined => {
+  const told = opening.told?.peelTest
+  return told && told.value !== 'none' ? { ...told, value: told.value } : undefined
+}
 
 /** How the bond of a membrane was tried on the building itself. */
 export const peelTest = rule({
@@ -18,7 +34,7 @@ export const peelTest = rule({
     'No data sheet knows this wall; a strip pulled off by hand tells at once.',
     'Kein Datenblatt kennt diese Wand; ein von Hand abgezogener Streifen sagt es sofort.',
   ),
-  reads: { test: toldWord('opening.peel-test', 'peelTest'), substrate: toldOr('opening.substrate', 'substrate') },
+  reads: { test: outcome, substrate: toldOr('opening.substrate', 'substrate') },
   limit: 'peel-test',
   band: [],
   applies: at => {
@@ -58,6 +74,13 @@ export const peelTest = rule({
       joint: { planned_mm: 15 },
       known: { test: 'failed', substrate: 'doubtful' },
       verdict: 'not-met',
+    },
+    {
+      when: words('not made in Austria', 'in Österreich nicht gemacht'),
+      practice: 'AT',
+      joint: { planned_mm: 15 },
+      known: { substrate: 'sound' },
+      verdict: 'unknown',
     },
   ],
 }) // prettier-ignore
