@@ -3,8 +3,11 @@ import { mkdtempSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { saveProject } from '../../core/detail'
+import { cutsSheet } from '../../core/drawing'
 import { formats } from '../../core/export'
 import { openFile } from '../../core/intake'
+import { check } from '../../core/rules'
+import { cutsOf } from '../given/sample-cuts'
 import { firstSample, sampleSheets, sheetFonts, sheetsOf } from '../given/sample-sheets'
 import type { Bench } from './bench'
 
@@ -45,8 +48,15 @@ const reopened = (): (() => unknown) => {
   }
 }
 
+/** Head, jamb and sill on one sheet: the cuts are made once, the sheet is laid out each time. */
+const threeCuts = cutsOf(sample)
+const checked = check(sample)
+
 /** What writing a sheet costs in each format, and opening one again. */
 export const exportSheets: readonly Bench[] = [
+  bench('lay out three cuts on one sheet', 60, () =>
+    cutsSheet(sample, threeCuts, { language: 'en', palette: 'colour', report: checked }),
+  ),
   bench('write a sheet as PDF', 200, written('pdf', 1)),
   bench('write three sheets as PDF', 400, written('pdf', 3)),
   bench('write a sheet as DXF', 50, written('dxf', 1)),
