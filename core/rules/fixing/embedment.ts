@@ -2,7 +2,7 @@ import { exactly } from '../../units'
 import { words } from '../../words'
 import { embedment as inBearing, fixingKind, noBracket } from '../readings/fixings'
 import { anchorBase, isBaseOf, weakBase } from '../readings/wall'
-import { lengthOf } from '../remedies/state'
+import { act, lengthOf } from '../remedies/state'
 import { rule } from '../rule'
 
 /** A fixing sits deep enough in the bearing layer; plaster, insulation and cavity never count. */
@@ -31,9 +31,11 @@ export const embedmentDepth = rule({
     actual: exactly(embedment_mm),
     required: { unit: 'mm', min: least_mm },
   }),
-  sum: () => [],
-  *remedies(_known, { least_mm }, at) {
-    if (at.fixing) yield* lengthOf(inBearing.name, 'fixing.embedment', at.fixing.id, least_mm)
+  sum: ({ embedment_mm }) => (embedment_mm > 0 ? [] : [{ sign: '', value: 0, unit: 'mm', says: besideIt }]),
+  *remedies({ embedment_mm }, { least_mm }, at) {
+    // a longer screw meets nothing there either
+    if (embedment_mm === 0) yield act(meetIt, 'opening.position', at.opening.id)
+    else if (at.fixing) yield* lengthOf(inBearing.name, 'fixing.embedment', at.fixing.id, least_mm)
   },
   caution: ({ base }) => weakBase(base),
   examples: [
@@ -77,3 +79,12 @@ export const embedmentDepth = rule({
     },
   ],
 })
+
+const besideIt = words(
+  'the axis passes beside the bearing layer',
+  'die Achse läuft an der tragenden Schicht vorbei',
+)
+const meetIt = words(
+  'Hold the frame by brackets, or set it back until its screws meet the bearing layer',
+  'Rahmen mit Konsolen halten oder zurücksetzen, bis seine Schrauben die tragende Schicht treffen',
+)

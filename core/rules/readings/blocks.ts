@@ -61,10 +61,10 @@ export const distances: Reading<readonly Blocked[]> = placed({
     const low = (it: Block) => it.at_mm.value
     const high = (it: Block) => length_mm - it.at_mm.value
     return [
-      { at: words('left jamb, below', 'linke Leibung, unten'), off_mm: off('left', low), isMember: false },
-      { at: words('left jamb, above', 'linke Leibung, oben'), off_mm: off('left', high), isMember: false },
-      { at: words('right jamb, below', 'rechte Leibung, unten'), off_mm: off('right', low), isMember: false },
-      { at: words('right jamb, above', 'rechte Leibung, oben'), off_mm: off('right', high), isMember: false },
+      { at: words('left jamb below', 'linke Leibung unten'), off_mm: off('left', low), isMember: false },
+      { at: words('left jamb above', 'linke Leibung oben'), off_mm: off('left', high), isMember: false },
+      { at: words('right jamb below', 'rechte Leibung unten'), off_mm: off('right', low), isMember: false },
+      { at: words('right jamb above', 'rechte Leibung oben'), off_mm: off('right', high), isMember: false },
     ]
   },
   beneath: notStated,
