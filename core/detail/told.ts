@@ -125,10 +125,11 @@ const word = <V extends string>(value: V, en: string, de: string) => ({ value, n
 const yes = word('yes', 'yes', 'ja')
 const no = word('no', 'no', 'nein')
 const rainClass = <V extends string>(value: V) => word(value, `class ${value}`, `Klasse ${value}`)
-/** Classes of tightness against driving rain, lowest first (EN 12208). */
+/** Classes of tightness against driving rain, lowest first (EN 12208): above 600 Pa by steps of 150 Pa, named by them. */
 const rainClasses = [
   rainClass('1A'), rainClass('2A'), rainClass('3A'), rainClass('4A'), rainClass('5A'),
   rainClass('6A'), rainClass('7A'), rainClass('8A'), rainClass('9A'), rainClass('E750'), rainClass('E900'),
+  rainClass('E1050'), rainClass('E1200'), rainClass('E1350'), rainClass('E1500'),
 ] as const // prettier-ignore
 const tested = words('out of its test report', 'aus dem Prüfbericht')
 const inWork = words('as the work is done', 'wie gearbeitet wird')
