@@ -86,6 +86,7 @@ export const withWindow = () => {
       .locator(of.atStart ? '.walls button' : '[data-grip]')
       .first()
       .waitFor()
+    await painted(page)
     if (sample > 0) await openSample(page, sample)
     return { page, faults, strangers, refusals: () => page.evaluate('window.refusals') }
   }
