@@ -39,7 +39,6 @@ export const fileWords = {
   today: words('today {0}', 'heute {0}'),
   yesterday: words('yesterday', 'gestern'),
   usualPlace: words('the frame at its usual place', 'der Rahmen an seinem üblichen Ort'),
-  layersOf: words('{0}: {1}, outside to inside; U {2}', '{0}: {1}, von außen nach innen; U {2}'),
   toStart: words('To the start', 'Zum Start'),
 
   copyAt: words('copy {0}', 'Kopie {0}'),

@@ -1,30 +1,10 @@
-import { readFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
 import type { Page } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
 import { clippedIn } from './clipped'
+import { seriousIn } from './serious'
 import { painted, withWindow } from './window'
 
 const open = withWindow()
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
-
-type Found = {
-  readonly id: string
-  readonly impact: string
-  readonly nodes: readonly { readonly html: string }[]
-}
-
-/** What axe finds serious or worse, with the elements. */
-const seriousIn = async (page: Page): Promise<readonly string[]> => {
-  await page.evaluate(axe)
-  const found = await page.evaluate<readonly Found[]>(
-    `axe.run(document, { resultTypes: ['violations'] }).then(it => it.violations)`,
-  )
-  return found
-    .filter(it => it.impact === 'serious' || it.impact === 'critical')
-    .flatMap(it => it.nodes.map(node => `${it.id}: ${node.html.slice(0, 160)}`))
-}
-
 describe('at 1280 × 720', () => {
   const rows = (['en', 'de'] as const).flatMap(language => [0, 1, 2].map(sample => ({ language, sample })))
   it.each(rows)('nothing is clipped in $language, sample $sample', async ({ language, sample }) => {
