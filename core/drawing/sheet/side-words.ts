@@ -87,7 +87,8 @@ type Stand = { readonly at: Point; readonly anchor: 'start' | 'end' }
 const sideTest = (word: string, view: View, side: 0 | 1): ((it: Stand) => boolean) => {
   const { toPaper } = placeView(view)
   const [low, high] = view.window
-  const middle = toPaper([(low[0] + high[0]) / 2, (low[1] + high[1]) / 2])
+  const [across, through] = parting(view)
+  const middle = toPaper([across, through])
   const end = toPaper([low[0], side === 1 ? high[1] : low[1]])
   if (view.turn_deg === 0)
     return ({ at: [, y] }) => (end[1] > middle[1] ? y > middle[1] : y + heights.subtitle_mm < middle[1])
@@ -96,6 +97,17 @@ const sideTest = (word: string, view: View, side: 0 | 1): ((it: Stand) => boolea
     const left = anchor === 'end' ? x - width : x
     return end[0] > middle[0] ? left > middle[0] : left + width < middle[0]
   }
+}
+
+/** What parts inside from outside: the middle of the element in the wall, else of the view. Model mm. */
+const parting = ({ marks, window: [low, high] }: View): Point => {
+  const depths = marks.flatMap(it =>
+    it.kind === 'area' && it.layer === 'parts' ? it.outline.map(([, y]) => y) : [],
+  )
+  const across = (low[0] + high[0]) / 2
+  return depths.length === 0
+    ? [across, (low[1] + high[1]) / 2]
+    : [across, (Math.min(...depths) + Math.max(...depths)) / 2]
 }
 
 /** Places along the side of a view that looks inside (1) or outside (0), the end towards the opening first. */
