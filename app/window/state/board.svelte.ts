@@ -17,8 +17,8 @@ export type Boards = Board & {
   readonly isBehind: boolean
 }
 
-/** So long the panels may be behind the hand: what comes within it is seen as at once, and nobody reads faster. *Ours*. */
-const behind_ms = 50
+/** So long the panels may be behind the hand: less is not seen as waiting, and where frames take long some are spared. *Ours*. */
+const behind_ms = 150
 
 export const newBoard = (project: Project): Boards => {
   const begun = beginSession(project)
