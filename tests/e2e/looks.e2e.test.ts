@@ -96,7 +96,7 @@ describe('the theme', () => {
     expect(await paperOf(light.page)).not.toBe(await paperOf(dark.page))
     const sheetOf = async (page: Page): Promise<string> => {
       await page.locator('#view-sheet').click()
-      await page.getByTestId('sheet').locator('svg').waitFor()
+      await page.getByTestId('sheet').locator('svg').first().waitFor()
       return page.getByTestId('sheet').innerHTML()
     }
     expect(await sheetOf(dark.page)).toBe(await sheetOf(light.page))
