@@ -74,6 +74,7 @@ describe('the views', () => {
     await page.keyboard.press('F1')
     await page.getByRole('dialog').getByText('Ctrl Shift S').waitFor()
     await page.keyboard.press('Escape')
+    await page.getByRole('dialog').waitFor({ state: 'hidden' })
     await page.keyboard.press('Control+,')
     await page.getByRole('menuitem', { name: 'Deutsch' }).click()
     await page.getByText('Noch nicht da').waitFor()

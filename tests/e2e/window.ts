@@ -1,5 +1,5 @@
 import { type Browser, chromium, type Page } from 'playwright-core'
-import { afterAll, beforeAll, vi } from 'vitest'
+import { afterAll, afterEach, beforeAll, vi } from 'vitest'
 import { ensureBuilt, windowFolder } from '../../app/start/build.mjs'
 import { serve } from '../../app/start/serve.mjs'
 
@@ -38,7 +38,10 @@ export type Watched = {
   readonly strangers: readonly string[]
 }
 
-/** Starts the built window once for a file of tests, in a real browser, over loopback as it is served to users. */
+/**
+ * Starts the built window once for a file of tests, in a real browser, over loopback as it is served to users. What a test
+ * opened is closed after it: a page that nobody looks at any more still paints and solves.
+ */
 export const withWindow = () => {
   let browser: Browser | undefined
   let stop = () => {}
@@ -52,6 +55,9 @@ export const withWindow = () => {
     browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: flags })
     stop = () => served.server.close()
   }, 180_000)
+  afterEach(async () => {
+    for (const context of browser?.contexts() ?? []) await context.close()
+  })
   afterAll(async () => {
     await browser?.close()
     stop()
