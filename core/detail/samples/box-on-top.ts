@@ -4,7 +4,7 @@ import { perforatedBlock } from '../starters/walls'
 import { built } from './build'
 import { counts, distancesAt, supportsAt } from './blocks'
 import { title } from './title'
-import { assessedScrew, workAsItShouldBe } from './work-as-it-should-be'
+import { assessedScrew, sillAsItShouldBe, workAsItShouldBe } from './work-as-it-should-be'
 
 const sealsWith = (least_mm: number, most_mm: number) =>
   [
@@ -78,14 +78,7 @@ export const boxOnTop: Project = built({
   ],
   blocks: [...supportsAt(100, 150, 1250), ...distancesAt(1350)],
   sill: {
-    material: 'aluminium',
-    thickness_mm: specified(2),
-    slope_deg: specified(5),
-    overhang_mm: specified(40),
-    upstand_mm: specified(25),
-    endDam_mm: specified(20),
-    endGap_mm: specified(5),
-    secondPlane: specified('tray'),
+    ...sillAsItShouldBe,
     board: { material: 'softwood', thickness_mm: specified(20), overhang_mm: specified(30) },
   },
   asked: {

@@ -4,7 +4,7 @@ import { insulatedConcrete } from '../starters/walls'
 import { built } from './build'
 import { counts, distancesAt } from './blocks'
 import { title } from './title'
-import { timberAsItShouldBe, workAsItShouldBe } from './work-as-it-should-be'
+import { sillAsItShouldBe, timberAsItShouldBe, workAsItShouldBe } from './work-as-it-should-be'
 
 /** A timber-aluminium window in the insulation before concrete, on steel brackets, its outer membrane led back to the wall. */
 export const forwardOnBrackets: Project = built({
@@ -50,13 +50,7 @@ export const forwardOnBrackets: Project = built({
   ],
   blocks: distancesAt(1400),
   sill: {
-    material: 'aluminium',
-    thickness_mm: specified(2),
-    slope_deg: specified(5),
-    overhang_mm: specified(40),
-    upstand_mm: specified(25),
-    endDam_mm: specified(20),
-    endGap_mm: specified(5),
+    ...sillAsItShouldBe,
     secondPlane: specified('membrane'),
   },
   asked: { exposure: specified('covered'), guarding: specified('no'), mass_kg: specified(95) },

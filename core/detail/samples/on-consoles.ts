@@ -4,6 +4,7 @@ import type { Project } from '../model'
 import { built } from './build'
 import { counts, distancesAt } from './blocks'
 import { title } from './title'
+import { sillAsItShouldBe } from './work-as-it-should-be'
 
 const bracket = {
   kind: 'bracket',
@@ -75,13 +76,7 @@ export const onConsoles: Project = built({
   ],
   blocks: distancesAt(1500),
   sill: {
-    material: 'aluminium',
-    thickness_mm: specified(2),
-    slope_deg: specified(5),
-    overhang_mm: specified(40),
-    upstand_mm: specified(25),
-    endDam_mm: specified(20),
-    endGap_mm: specified(5),
+    ...sillAsItShouldBe,
     length_mm: specified(1600),
     secondPlane: specified('membrane'),
   },

@@ -4,7 +4,7 @@ import { rebatedBrick } from '../starters/walls'
 import { built } from './build'
 import { counts, distancesAt, supportsAt } from './blocks'
 import { title } from './title'
-import { assessedScrew, timberAsItShouldBe, workAsItShouldBe } from './work-as-it-should-be'
+import { assessedScrew, sillAsItShouldBe, timberAsItShouldBe, workAsItShouldBe } from './work-as-it-should-be'
 
 const even = { narrowest: measured(7), widest: measured(9) }
 
@@ -62,14 +62,7 @@ export const rebateSealed: Project = built({
   ],
   blocks: [...supportsAt(100, 150, 1000), ...distancesAt(1400)],
   sill: {
-    material: 'aluminium',
-    thickness_mm: specified(2),
-    slope_deg: specified(5),
-    overhang_mm: specified(40),
-    upstand_mm: specified(25),
-    endDam_mm: specified(20),
-    endGap_mm: specified(5),
-    secondPlane: specified('tray'),
+    ...sillAsItShouldBe,
     board: { material: 'softwood', thickness_mm: specified(20), overhang_mm: specified(30) },
   },
   asked: {

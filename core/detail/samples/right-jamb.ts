@@ -3,7 +3,7 @@ import type { Project } from '../model'
 import { built } from './build'
 import { counts, distancesAt, supportsAt } from './blocks'
 import { title } from './title'
-import { assessedScrew, timberAsItShouldBe, workAsItShouldBe } from './work-as-it-should-be'
+import { assessedScrew, sillAsItShouldBe, timberAsItShouldBe, workAsItShouldBe } from './work-as-it-should-be'
 import { insulatedMasonry } from '../starters/walls'
 
 /** A timber window in external insulation, sealed in three planes as it should be. */
@@ -35,14 +35,7 @@ export const rightJamb: Project = built({
     },
   ],
   sill: {
-    material: 'aluminium',
-    thickness_mm: specified(2),
-    slope_deg: specified(5),
-    overhang_mm: specified(40),
-    upstand_mm: specified(25),
-    endDam_mm: specified(20),
-    endGap_mm: specified(5),
-    secondPlane: specified('tray'),
+    ...sillAsItShouldBe,
     board: { material: 'softwood', thickness_mm: specified(20), overhang_mm: specified(30) },
   },
   fixing: {

@@ -4,7 +4,7 @@ import { insulatedMasonry } from '../starters/walls'
 import { built } from './build'
 import { counts, distancesAt, supportsAt } from './blocks'
 import { title } from './title'
-import { assessedScrew, timberAsItShouldBe, workAsItShouldBe } from './work-as-it-should-be'
+import { assessedScrew, sillAsItShouldBe, timberAsItShouldBe, workAsItShouldBe } from './work-as-it-should-be'
 
 /** Wrong on purpose: a frame moved out into the insulation and still held by screws, its tape against mineral wool. */
 export const softFlank: Project = built({
@@ -47,16 +47,7 @@ export const softFlank: Project = built({
   ],
   // one block for two corners: the screws carry the rest
   blocks: [...supportsAt(100, 150), ...distancesAt(1300)],
-  sill: {
-    material: 'aluminium',
-    thickness_mm: specified(2),
-    slope_deg: specified(5),
-    overhang_mm: specified(40),
-    upstand_mm: specified(25),
-    endDam_mm: specified(20),
-    endGap_mm: specified(5),
-    secondPlane: specified('tray'),
-  },
+  sill: sillAsItShouldBe,
   asked: {
     exposure: specified('covered'),
     guarding: specified('no'),

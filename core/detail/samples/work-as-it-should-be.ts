@@ -1,5 +1,6 @@
 import { specified } from '../../units'
 import type { Fixing } from '../fixing'
+import type { Sill } from '../sill'
 import type { Told } from '../told'
 
 /** What rules ask of the work and of the element, told as it is where all is well. Invented for samples. */
@@ -32,6 +33,18 @@ export const workAsItShouldBe: Told = {
 /** The same without what nobody has told: it stays unknown. */
 export const workWithout = (...keys: readonly (keyof Told)[]): Told =>
   Object.fromEntries(Object.entries(workAsItShouldBe).filter(([key]) => !keys.some(it => it === key)))
+
+/** An outside sill as it should be: fall, overhang, upstands, play, and a drained plane below it. Invented for samples. */
+export const sillAsItShouldBe: Omit<Sill, 'id'> = {
+  material: 'aluminium',
+  thickness_mm: specified(2),
+  slope_deg: specified(5),
+  overhang_mm: specified(40),
+  upstand_mm: specified(25),
+  endDam_mm: specified(20),
+  endGap_mm: specified(5),
+  secondPlane: specified('tray'),
+}
 
 /** Timber as dry as it should be, of the frame and in the wall. */
 export const timberAsItShouldBe: Told = { frameMoisture_pct: specified(13), wallMoisture_pct: specified(15) }
