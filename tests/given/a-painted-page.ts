@@ -13,9 +13,10 @@ export type Painted = {
 type Matrix = readonly [number, number, number, number, number, number]
 type State = { readonly matrix: Matrix; readonly width: number; readonly line: string; readonly area: string }
 
-const mm_pt = 25.4 / 72
+/** Millimetres in a point. */
+export const mm_pt = 25.4 / 72
 
-/** What the content of a page paints, by following its operators as any reader does. Bows become nine short lines. */
+/** What the content of a page paints, by following its operators as a reader must. Bows become nine short lines. */
 export const paintedOn = (content: string): readonly Painted[] => {
   const painted: Painted[] = []
   let state: State = { matrix: [1, 0, 0, 1, 0, 0], width: 1, line: '0 0 0', area: '0 0 0' }

@@ -2,6 +2,7 @@ import { execFileSync, spawnSync } from 'node:child_process'
 import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { mm_pt, paintedOn } from './a-painted-page'
 import { type Picture, pictureOf } from './a-reader-of-png'
 
 /** Runs a program on a file with these bytes; `FILE` in its arguments stands for the file. */
@@ -44,59 +45,18 @@ export const contentsOf = (pdf: string): readonly string[] =>
 /** A stroked path in points of the page: the widths of its pen and the places it passes. */
 export type Stroked = { readonly width_pt: number; readonly points: readonly (readonly [number, number])[] }
 
-type Matrix = readonly [number, number, number, number, number, number]
-
-/** The strokes of a page, by reading its operators as any reader does. */
-export const strokesOf = (content: string): readonly Stroked[] => {
-  const strokes: Stroked[] = []
-  let state: { matrix: Matrix; width: number } = { matrix: [1, 0, 0, 1, 0, 0], width: 1 }
-  const kept: (typeof state)[] = []
-  let path: [number, number][] = []
-  let operands: string[] = []
-  const at = (from: number): [number, number] => {
-    const [x, y] = [Number(operands[from]), Number(operands[from + 1])]
-    const [a, b, c, d, e, f] = state.matrix
-    return [a * x + c * y + e, b * x + d * y + f]
-  }
-  const operators: Record<string, () => void> = {
-    q: () => kept.push(state),
-    Q: () => (state = kept.pop() ?? state),
-    cm: () => {
-      const [a = 1, b = 0, c = 0, d = 1, e = 0, f = 0] = operands.map(Number)
-      const [A, B, C, D, E, F] = state.matrix
-      state = {
-        ...state,
-        matrix: [
-          a * A + b * C,
-          a * B + b * D,
-          c * A + d * C,
-          c * B + d * D,
-          e * A + f * C + E,
-          e * B + f * D + F,
-        ],
-      }
-    },
-    w: () => (state = { ...state, width: Number(operands[0]) }),
-    m: () => path.push(at(0)),
-    l: () => path.push(at(0)),
-    c: () => path.push(at(4)),
-    S: () => {
-      strokes.push({ width_pt: state.width * Math.abs(state.matrix[0]), points: path })
-      path = []
-    },
-    f: () => (path = []),
-    'f*': () => (path = []),
-  }
-  for (const token of content.split(/\s+/)) {
-    if (/^[+-]?[\d.]+$/.test(token)) {
-      operands.push(token)
-      continue
-    }
-    if (Object.hasOwn(operators, token)) operators[token]?.()
-    operands = []
-  }
-  return strokes
-}
+/** The strokes of a page, without what it fills. */
+export const strokesOf = (content: string): readonly Stroked[] =>
+  paintedOn(content).flatMap(({ kind, width_mm, paths }) =>
+    kind === 'stroke'
+      ? [
+          {
+            width_pt: width_mm / mm_pt,
+            points: paths.flat().map(([x, y]) => [x / mm_pt, y / mm_pt] as const),
+          },
+        ]
+      : [],
+  )
 
 /** The extent of places: width and height. */
 export const extentOf = (points: readonly (readonly [number, number])[]): readonly [number, number] => {
