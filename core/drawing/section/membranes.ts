@@ -27,7 +27,7 @@ export const membraneLines = (
       kind: 'path',
       layer: part ? layerOfRole[part.role] : 'sealing',
       part: line.part,
-      // a line that is no membrane is a sheet of metal: as strong as any cut
+      // a line that is no membrane is a sheet of metal: drawn as what is cut
       pen: strip ? 'cut-small' : (part?.line ?? 'cut'),
       points,
       closed: false,
