@@ -73,11 +73,10 @@ export const writeSheet = async (
       ? []
       : cutsScales(project, cuts, options)
     : sheetScales(project, first, cuts[0].section, single)
-  const chosen = scales.find(it => scaleName(it) === scale?.replaceAll(' ', ''))
   if (!isSome(scales)) return refused({ at: '--paper', say: filled(noPaper, asked.paper ?? 'A3') })
-  if (scale !== undefined && chosen === undefined)
-    return refused({ at: '--scale', say: filled(noScale, scale, scales.map(scaleName).join(', ')) })
-  const how = { ...single, ...(chosen && { scale: chosen }) }
+  const at = scaleAmong(scales, scale)
+  if (!at.ok) return at
+  const how = { ...single, ...at.value }
   const [drawing, ...further]: Some<Drawing> = isSome(more)
     ? [cutsSheet(project, cuts, how)]
     : detailSheets(project, first, cuts[0].section, how)
@@ -97,7 +96,20 @@ const wetZoneAt = (project: Project, place: ZonePlace): Result<ReturnType<typeof
   return field.ok ? ok(wetZone(field.value)) : field
 }
 
-const cutOf = (project: Project, place: ZonePlace) => {
+/** The scale that was typed, among those at which a sheet fits; nothing where none was. */
+export const scaleAmong = (
+  scales: readonly number[],
+  scale: string | undefined,
+): Result<{ readonly scale?: number }> => {
+  if (scale === undefined) return ok({})
+  const chosen = scales.find(it => scaleName(it) === scale.replaceAll(' ', ''))
+  return chosen === undefined
+    ? refused({ at: '--scale', say: filled(noScale, scale, scales.map(scaleName).join(', ')) })
+    : ok({ scale: chosen })
+}
+
+/** A zone at its planned joint, cut. */
+export const cutOf = (project: Project, place: ZonePlace) => {
   const { planned_mm } = jointBand(project, place.opening, place.side, place.zone.id)
   return { place, section: cutSection(project, place, { state: 'planned', width_mm: planned_mm }) }
 }

@@ -1,5 +1,6 @@
 import { type Project, type Sample, samples, type ZonePlace, zonesOf } from '../../core/detail'
 import {
+  besideSheet,
   checkReport,
   cutsSheet,
   detailSheets,
@@ -12,11 +13,12 @@ import { jointBand } from '../../core/movement'
 import { check } from '../../core/rules'
 import { cutSection } from '../../core/section'
 import { type Language, type Some } from '../../core/words'
+import { aDetail } from './a-detail-beside'
 import { cutsOf } from './sample-cuts'
 
 /** What a sheet is asked for. */
 export type Choices = {
-  readonly of: 'zone' | 'cuts' | 'report'
+  readonly of: 'zone' | 'cuts' | 'beside' | 'report'
   readonly sample: string
   readonly side: string
   readonly language: Language
@@ -39,11 +41,9 @@ export type Issued = Choices & {
  * as many and find what these find.
  */
 export const issuedSheets = (): readonly Issued[] =>
-  samples.flatMap((sample, at) => [
-    ...zoneSheets(sample, at),
-    ...cutSheets(sample, at),
-    ...reports(sample, at),
-  ])
+  samples
+    .flatMap((sample, at) => [...zoneSheets(sample, at), ...cutSheets(sample, at), ...reports(sample, at)])
+    .concat(besides.map(besideOf))
 
 const languages = ['en', 'de'] as const
 const palettes = ['colour', 'black'] as const
@@ -92,6 +92,25 @@ const reports = ({ file, project }: Sample, at: number): readonly Issued[] =>
       drawings: checkReport(project, check(project), { language, palette }),
     } // prettier-ignore
   })
+
+/** Samples that stand beside each other on a sheet, each with what they are drawn as. */
+const besides = [
+  ['right-jamb', 'foam-only', 'left', 'en', 'mm'],
+  ['right-jamb', 'tight-outside', 'right', 'de', 'mm'],
+  ['tight-outside', 'frame-too-large', 'head', 'de', 'inch'],
+  ['on-consoles', 'soft-flank', 'sill', 'en', 'inch'],
+  ['facing-leaf', 'unheld-head', 'left', 'de', 'mm'],
+] as const
+
+const besideOf = ([sample, other, side, language, unit]: (typeof besides)[number]): Issued => {
+  const details = [aDetail(sample, side), aDetail(other, side)] as const
+  const palette = 'black'
+  return {
+    of: 'beside', sample, side, language, palette, paper: 'A3', unit, project: details[0].project, place: undefined,
+    name: `${sample} beside ${other}, ${side}, ${language}, A3, ${unit}`,
+    drawings: [besideSheet(details, { language, palette, unit, sheet: '1 / 1' })],
+  } // prettier-ignore
+}
 
 /** Pairs of choices that no sheet of a kind has, of those that could be. */
 export const pairsMissing = (

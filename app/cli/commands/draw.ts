@@ -1,6 +1,7 @@
 import type { Problem } from '../../../core/units'
 import { cutPlaces, cutsOption, openingOption } from '../cut-place'
 import { readProject } from '../read-project'
+import type { SheetAsked } from '../write-sheet'
 import { problemsText } from '../text/problems'
 import type { Command } from './command'
 import { languageOf, languageOption } from './language'
@@ -21,6 +22,14 @@ export const draw: Command = {
     },
     openingOption,
     cutsOption,
+    {
+      flags: '--beside <opening>',
+      says: 'another opening, drawn beside it at the same scale with the faults of both numbered',
+    },
+    {
+      flags: '--beside-file <file>',
+      says: 'the file of the opening beside; its first opening unless --beside names one',
+    },
     {
       flags: '--paper <paper>',
       says: 'size of the sheet, instead of the smallest',
@@ -66,15 +75,19 @@ export const draw: Command = {
     const { project } = opened.value
     const places = cutPlaces(project, chosen)
     if (!places.ok) return refuse('--opening', places.problems)
+    const { isBeside, writeBeside } = await import('../write-beside')
     const palette = chosen['ink'] === 'colour' ? 'colour' : 'black'
-    const written = await writeSheet(project, places.value, target.value, {
+    const asked: SheetAsked = {
       language,
       palette,
       unit: chosen['lengths'] === 'inch' ? 'inch' : 'mm',
       ...(chosen['paper'] === 'A4' || chosen['paper'] === 'A3' ? { paper: chosen['paper'] } : {}),
       ...(typeof chosen['scale'] === 'string' && { scale: chosen['scale'] }),
       shows: chosen['show'] === 'heat' || chosen['show'] === 'vapour' ? chosen['show'] : 'parts',
-    })
+    }
+    const written = isBeside(chosen)
+      ? await writeBeside(project, places.value[0], target.value, { ...asked, chosen })
+      : await writeSheet(project, places.value, target.value, asked)
     if (!written.ok) return refuse('', written.problems)
     io.out(`${written.value}\n`)
     return 0

@@ -90,13 +90,15 @@ export type Numbered = { readonly marks: readonly ViewMark[]; readonly layout: L
 
 const noNumbers: Numbered = { marks: [], layout: { leaders: new Map(), slots: [], conflicts: 0, struck: 0 } }
 
-/** Lays out the numbers of a section, clear of the words of its sizes. */
+/** Lays out numbers of a section, clear of the words of its sizes: those of its parts, or of what is told apart in it. */
 export const numberSection = (
   section: Section,
   look: Omit<SectionLook, 'show'>,
   sizes: readonly ViewMark[],
+  numbered: readonly ListedPart[] = look.parts,
 ): Numbered =>
-  drawNumbers(section, look.parts, {
+  drawNumbers(section, numbered, {
+    drawn: look.parts,
     hatchOf: look.hatchOf,
     window: look.window,
     placement: placeView(look),

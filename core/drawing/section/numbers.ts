@@ -10,11 +10,13 @@ import { clipLine, clipOutline, type Window } from './clip'
 import type { ListedPart } from './listed-part'
 import { drawnPath } from './membranes'
 
-/** Numbers in circles with leaders to the parts that a window shows. */
+/** Numbers in circles with leaders to what a window shows: to every part, or to some that are told apart. */
 export const drawNumbers = (
   section: Section,
   parts: readonly ListedPart[],
   on: {
+    /** every part as the section is drawn with it */
+    readonly drawn: readonly ListedPart[]
     readonly hatchOf: (material: Id) => string
     readonly window: Window
     readonly placement: Placement
@@ -27,7 +29,7 @@ export const drawNumbers = (
 ): { readonly marks: readonly ViewMark[]; readonly layout: Layout } => {
   const { toPaper, toModel } = on.placement
   const bodies = bodiesOf(section, on.hatchOf, on.window, toPaper)
-  const byPart = new Map(parts.flatMap(part => part.of.map(of => [of, part] as const)))
+  const byPart = new Map(on.drawn.flatMap(part => part.of.map(of => [of, part] as const)))
   const lines = section.lines.map(it => ({ part: it.part, path: drawnPath(section, it, byPart, on.scale) }))
   const sites = parts
     .map(part => siteOf(part, { seen: section.seen, lines }, bodies, on.window, toPaper))

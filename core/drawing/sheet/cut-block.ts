@@ -19,13 +19,20 @@ import { margins, onPaper } from './room'
 import { sideWords } from './side-words'
 
 /** One of several cuts on a sheet, with the letter of its plane. */
-export type Cut = { readonly place: ZonePlace; readonly section: Section; readonly letter: string }
+export type Cut = {
+  readonly place: ZonePlace
+  readonly section: Section
+  readonly letter: string
+}
 
 /** A cut with its title, its sizes and its numbers, to be put on a sheet: how large it is, and how it is drawn. */
 export type CutBlock = {
   readonly size_mm: Point
   /** `at` is the lower left corner; marks stand beside the view */
-  readonly draw: (at: Point) => { readonly view: View; readonly marks: readonly Mark[] }
+  readonly draw: (at: Point) => {
+    readonly view: View
+    readonly marks: readonly Mark[]
+  }
 }
 
 /** What the title of a cut takes above it, and words for inside and outside where they have no room beside it. */
@@ -69,11 +76,14 @@ export const cutBlocks = (
     readonly titled: boolean
     /** whether levels stand beside it, where the model holds them */
     readonly levels: boolean
+    /** what its numbers point at; absent: every part */
+    readonly numbered?: readonly ListedPart[]
   },
 ): CutBlocks => {
   const { scale, language, unit, titled, levels } = how
   const level = levels ? levelAt(project, place, how) : undefined
   const shown = parts.filter(it => isThere(it, section))
+  const numbered = how.numbered?.filter(it => isThere(it, section)) ?? shown
   const look = {
     ...zoneLook(project, place, language, unit),
     ...standOf[place.side],
@@ -94,7 +104,7 @@ export const cutBlocks = (
       ...look,
       chains,
       reach,
-      count: shown.length,
+      count: numbered.length,
       title_mm: titled ? title_mm : 0,
       level_mm: level ? levelTakes_mm(level) : 0,
     }),
@@ -102,15 +112,27 @@ export const cutBlocks = (
   // A way is laid out once, however often it is asked for.
   const laid: Numbered[] = []
   const numbersOf = (at: number): Numbered =>
-    (laid[at] ??= numberSection(section, { ...at0, columns: [rooms[at]?.column ?? noColumn] }, sizes))
+    (laid[at] ??= numberSection(
+      section,
+      { ...at0, columns: [rooms[at]?.column ?? noColumn] },
+      sizes,
+      numbered,
+    ))
   const blockOf = (at: number): CutBlock => {
     const { size_mm, viewAt, chains_mm } = rooms[at] ?? noRoom
     return {
       size_mm,
       draw: ([x, y]) => {
         const show = { sizes: true, numbers: false } as const
-        const { view: bare } = drawSection(section, { ...look, at: [x + viewAt[0], y + viewAt[1]], show })
-        const view: View = { ...bare, marks: [...bare.marks, ...numbersOf(at).marks] }
+        const { view: bare } = drawSection(section, {
+          ...look,
+          at: [x + viewAt[0], y + viewAt[1]],
+          show,
+        })
+        const view: View = {
+          ...bare,
+          marks: [...bare.marks, ...numbersOf(at).marks],
+        }
         const beside = level
           ? levelMarks(level, [view.at[0] - chains_mm, placeView(view).toPaper([0, 0])[1]])
           : []
@@ -154,7 +176,12 @@ type Room = {
 }
 
 const noColumn: Column = { side: 'right', x: 0, low: 0, high: 0, pitch_mm }
-const noRoom: Room = { size_mm: [0, 0], viewAt: [0, 0], column: noColumn, chains_mm: 0 }
+const noRoom: Room = {
+  size_mm: [0, 0],
+  viewAt: [0, 0],
+  column: noColumn,
+  chains_mm: 0,
+}
 
 /** A column starts at the end where no chains stand and grows past the other only where it must. */
 const roomOf = (
@@ -241,7 +268,9 @@ const titleMarks = (
   const title = filled(same(letter === '' ? '{0}' : `${letter}   {0}`), name)[language]
   return [
     text(title, [x, y], { height_mm: heights.subtitle_mm, bold: true }),
-    text(`${cut[language]} · ${scaleWords(scale)}`, [x, y - 4.4], { faint: true }),
+    text(`${cut[language]} · ${scaleWords(scale)}`, [x, y - 4.4], {
+      faint: true,
+    }),
   ]
 }
 

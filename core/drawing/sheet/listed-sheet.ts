@@ -62,7 +62,13 @@ const arrangedWith = (scale: number, of: ListedPlan, blocks: readonly CutBlock[]
   const [[x0, y0], [x1, y1]] = listedPaper.frame
   for (const width of listWidths_mm)
     for (const withKey of [false, true]) {
-      const lists = of.lists({ left: x1 - width, right: x1, low: y0 + of.block_mm, top: y1, withKey })
+      const lists = of.lists({
+        left: x1 - width,
+        right: x1,
+        low: y0 + of.block_mm,
+        top: y1,
+        withKey,
+      })
       if (lists === undefined) continue
       const placed = placeBlocks(
         blocks,
@@ -75,7 +81,14 @@ const arrangedWith = (scale: number, of: ListedPlan, blocks: readonly CutBlock[]
         },
         !withKey,
       )
-      if (placed.fits) return { scale, placed, lists, right: x1 - width, keyAt: lists.keyAt ?? placed.keyAt }
+      if (placed.fits)
+        return {
+          scale,
+          placed,
+          lists,
+          right: x1 - width,
+          keyAt: lists.keyAt ?? placed.keyAt,
+        }
     }
   return undefined
 }
@@ -117,7 +130,13 @@ export const listedPlan = (
     hasLevels: cuts.some(it => levelAt(project, it.place, { language, unit }) !== undefined),
     blocks: (scale: number, levels: boolean) =>
       cuts.map(it =>
-        cutBlocks(project, it, parts, { scale, language, unit, titled: cuts.length > 1, levels }),
+        cutBlocks(project, it, parts, {
+          scale,
+          language,
+          unit,
+          titled: cuts.length > 1,
+          levels,
+        }),
       ),
     // The same column is asked for at every scale and with every room for numbers.
     lists: (column: Omit<ListColumn, 'language' | 'unit'>) => {
@@ -132,7 +151,12 @@ export const listedPlan = (
 export const isUpright = ({ place: { side } }: Pick<Cut, 'place'>): boolean =>
   side === 'head' || side === 'sill'
 
-const legendOfAll = (project: Project, cuts: readonly Cut[], language: Language): readonly LegendEntry[] => {
+/** What the cuts of a sheet show and a reader must know, once for all: hatches, then membranes. */
+export const legendOfAll = (
+  project: Project,
+  cuts: readonly Pick<Cut, 'place' | 'section'>[],
+  language: Language,
+): readonly LegendEntry[] => {
   const all = cuts.flatMap(({ place, section }) =>
     legendOf(
       drawSection(section, {
