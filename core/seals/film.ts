@@ -111,6 +111,16 @@ const wave = (width_mm: number, depth_mm: number): readonly Point[] =>
     return [width_mm * (1 - t), (depth_mm * (1 - Math.cos(2 * Math.PI * t))) / 2]
   })
 
+/** How far the wave rises from one of its places to the next, for a depth of one. */
+const rises = Array.from({ length: foldSteps }, (_, i): number => {
+  const at = (step: number): number => (1 - Math.cos((2 * Math.PI * step) / foldSteps)) / 2
+  return at(i + 1) - at(i)
+})
+
+/** How long the wave is that `wave` draws; asked for at every trial depth, so it draws none. */
+const waveLength = (width_mm: number, depth_mm: number): number =>
+  rises.reduce((sum, rise) => sum + Math.hypot(width_mm / foldSteps, rise * depth_mm), 0)
+
 /** How deep a fold hangs so that its path is longer than the joint by the slack: bisection to a thousandth. */
 const foldDepth_mm = (width_mm: number, slack_mm: number): number => {
   if (slack_mm <= 0) return 0
@@ -118,7 +128,7 @@ const foldDepth_mm = (width_mm: number, slack_mm: number): number => {
   let high = width_mm + slack_mm
   while (high - low > 1e-3) {
     const middle = (low + high) / 2
-    if (lengthOf(wave(width_mm, middle)) < width_mm + slack_mm) low = middle
+    if (waveLength(width_mm, middle) < width_mm + slack_mm) low = middle
     else high = middle
   }
   return high
