@@ -27,6 +27,8 @@ export const general = {
   'joint-there': [
     { when: {}, then: { least_mm: 0.1 }, cite: cite('convention', 'ours'), ifBroken: 'not-met' },
   ],
+  // What cannot be laid is not there, whatever the list says.
+  'seal-placed': [{ when: {}, then: 'all', cite: cite('convention', 'ours'), ifBroken: 'not-met' }],
   'membrane-on-frame': [
     { when: {}, then: { least_mm: 15 }, cite: cite('trade', 'memory'), ifBroken: 'not-met' },
   ],

@@ -27,6 +27,7 @@ const thens: { readonly [K in LimitKey]: z.ZodType<LimitShapes[K]['then']> } = {
   'joint-for-movement': z.strictObject({ basis: z.enum(['total', 'plus-minus', 'share-of-smallest']) }),
   'tape-range': z.literal('inside'),
   'joint-there': least,
+  'seal-placed': z.literal('all'),
   'membrane-on-frame': least,
   'membrane-on-wall': least,
   'membrane-slack': least,

@@ -9,6 +9,7 @@ export type Anchor = 'frame-screw' | 'frame-plug' | 'lug' | 'bracket'
 /** Limits on joints that are there at all, on membranes and on tapes. */
 export interface SealShapes {
   'joint-there': { given: Nothing; then: Least }
+  'seal-placed': { given: Nothing; then: 'all' }
   'membrane-on-frame': { given: Nothing; then: Least }
   'membrane-on-wall': { given: Nothing; then: Least }
   /** the loop is at least as long as the joint opens, and no shorter than this */

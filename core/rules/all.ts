@@ -71,6 +71,7 @@ import { backingRod } from './sealant/backing-rod'
 import { beadFaces } from './sealant/bonded-faces'
 import { sealantDepth } from './sealant/sealant-depth'
 import { jointThere } from './seals/joint-there'
+import { sealPlaced } from './seals/seal-placed'
 import { membraneOnFrame, membraneOnWall } from './seals/membrane-bonds'
 import { membraneOnReveal } from './seals/membrane-on-reveal'
 import { membraneSlack } from './seals/membrane-slack'
@@ -102,6 +103,7 @@ export const rules: readonly AnyRule[] = [
   tapeClassRule,
   tapeFlanks,
   jointThere,
+  sealPlaced,
   membraneOnFrame,
   membraneOnWall,
   membraneSlack,

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest'
 import { jointOf } from '../../core/detail'
-import { cutSection } from '../../core/section'
+import { cutSection, unplacedSeals } from '../../core/section'
 import { mirrored } from '../given/mirrored'
 import { type RandomDetail, randomDetail } from '../given/random-detail'
 import { areasByLibrary, areasIn, differing, offGrid, untiled } from './section-laws'
@@ -38,6 +38,16 @@ describe.each(runs.map(seeds => [`${seeds[0]} to ${seeds.at(-1)}`, seeds] as con
     test('have the areas that a general boolean library finds by painting the same outlines', () => {
       const law = ({ project, place, at, section }: Cut) =>
         differing(areasIn(section), areasByLibrary(project, place, at), 1e-6)
+      expect(brokenIn(law)).toEqual([])
+    })
+
+    test('show every seal of their joint, but those of which it is said that they have no place', () => {
+      const law = ({ project, place, at, section }: Cut) => {
+        const shown = new Set([...section.regions, ...section.lines].map(it => it.part))
+        const hidden = jointOf(project, place.zone).seals.filter(it => !shown.has(it.id))
+        const said = unplacedSeals(project, place, at.width_mm).map(it => it.seal.id)
+        return hidden.map(it => it.id).join() === said.join() ? [] : [`hides ${hidden.map(it => it.kind).join()}, says ${said.join()}`]
+      } // prettier-ignore
       expect(brokenIn(law)).toEqual([])
     })
 

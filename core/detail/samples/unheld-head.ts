@@ -17,7 +17,6 @@ const sealsWith = (least_mm: number, most_mm: number, width_mm: number) =>
       sd_m: specified(0.4),
       class: specified('BG1'),
     },
-    { kind: 'render-stop-bead', plane: 'outer' },
     { kind: 'foam', plane: 'middle' },
     {
       kind: 'membrane',
@@ -28,6 +27,7 @@ const sealsWith = (least_mm: number, most_mm: number, width_mm: number) =>
       sd_m: specified(20),
     },
   ] as const
+const stopBead = { kind: 'render-stop-bead', plane: 'outer' } as const
 const even = { narrowest: measured(14), widest: measured(16) }
 
 /** A wide window in perforated brick below a box: nothing holds its head, its tape is too small, its sill touches the render. */
@@ -48,12 +48,17 @@ export const unheldHead: Project = built({
   },
   frame: { name: 'PVC-U 76, white', profile: 'pvc-76', material: 'pvc-white' },
   opening: { name: 'W-86', width_mm: 2400, height_mm: 1400, position_mm: 140 },
-  joint: { name: 'Jamb and sill joint', planned_mm: specified(15), tolerance_mm: assumed(1) },
-  seals: sealsWith(8, 15, 15),
+  joint: { name: 'Jamb joint', planned_mm: specified(15), tolerance_mm: assumed(1) },
+  seals: [stopBead, ...sealsWith(8, 15, 15)],
   others: {
     head: {
       joint: { name: 'Joint below the lintel', planned_mm: specified(20), tolerance_mm: assumed(1) },
-      seals: sealsWith(15, 25, 20),
+      seals: [stopBead, ...sealsWith(15, 25, 20)],
+    },
+    // at the sill a sheet covers the outer face of the joint: no render ends there
+    sill: {
+      joint: { name: 'Sill joint', planned_mm: specified(15), tolerance_mm: assumed(1) },
+      seals: sealsWith(8, 15, 15),
     },
   },
   survey: {
