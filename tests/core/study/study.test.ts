@@ -17,6 +17,7 @@ import {
 import { specified } from '../../../core/units'
 import { climateOf, physicsDesk, solveZone, zoneCase } from '../../../core/vapour'
 import { aSample } from '../../given/a-sample'
+import { aWalledProject } from '../../given/a-walled-project'
 
 describe('what moves the coldest place most', () => {
   const { project, place } = aSample('facing-leaf')
@@ -130,6 +131,24 @@ describe('places of the frame beside each other', () => {
       expect(Math.abs((it.coldest?.temperature_C ?? NaN) - (alone?.temperature_C ?? NaN))).toBeLessThan(0.05)
     }
   }) // prettier-ignore
+
+  // From the bearing layer outward the joint loses less and less. Its corner is warmest where the room-side face of the
+  // frame still stands within the bearing layer, which brings it heat; on insulation before that layer nothing does.
+  it('are warmest at the outer edge of the bearing layer, though the loss falls further out', () => {
+    const project = aWalledProject('insulated-masonry')
+    const place = zonesOf(project).find(it => it.side === 'left')
+    if (!place) throw new Error('there is no left')
+    const found = variantsOf(project, place, [60, -20, -80])
+    if (!found.ok) throw new Error(JSON.stringify(found.problems))
+    const [behind, edge, before] = found.value.map(it => ({ psi: it.psi?.psi_W_mK ?? NaN, C: it.coldest?.temperature_C ?? NaN, at: it.coldest?.at_mm[1] ?? NaN })) // prettier-ignore
+    if (!behind || !edge || !before) throw new Error('three places')
+    expect(behind.psi).toBeGreaterThan(edge.psi)
+    expect(edge.psi).toBeGreaterThan(before.psi)
+    expect(edge.C).toBeGreaterThan(behind.C)
+    expect(edge.C).toBeGreaterThan(before.C)
+    expect(edge.at).toBeGreaterThan(0)
+    expect(before.at).toBeLessThan(0)
+  })
 
   it('stay what they are when the next is solved', () => {
     const again = variantsOf(project, place, [found.value[0]?.position_mm ?? 0])
