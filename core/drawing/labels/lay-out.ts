@@ -3,6 +3,8 @@ import { assign } from './assign'
 import {
   anchorsOf,
   conflictOf,
+  type Floating,
+  floatingOf,
   floatsAt,
   type Leader,
   leaderCost,
@@ -41,30 +43,32 @@ export type Layout = {
  * exchanges until no leader crosses or crowds another. The same sites give the same layout.
  */
 export const layOut = (sites: readonly Site[], picture: Picture, column: Column): Layout => {
-  const anchors = sites.map(anchorsOf)
+  const places = sites.map(placesOf)
   const scene = sceneOf(picture)
   const tries = slotsToTry(sites.length, column).map(heights => {
     const levels = heights.map(y => levelAt(scene, y))
     const cost = new Float64Array(sites.length * sites.length)
-    sites.forEach((site, row) =>
+    places.forEach((dots, row) =>
       levels.forEach((level, slot) => {
-        cost[row * sites.length + slot] = leastCost(site, anchors[row] ?? [], level, column.x)
+        cost[row * sites.length + slot] = cheapestTo(dots, level, column.x).cost
       }),
     )
     const start = assign(cost, sites.length)
     const sum = start.reduce((total, slot, row) => total + (cost[row * sites.length + slot] ?? 0), 0)
     return { heights, levels, start, sum }
   })
-  const best = tries
+  let best: ({ readonly heights: readonly number[] } & ReturnType<typeof settle>) | undefined
+  for (const { heights, levels, start, sum } of tries
     .toSorted((a, b) => a.sum - b.sum)
-    .slice(0, mostSettled)
-    .map(({ heights, levels, start }) => {
-      const table = sites.flatMap((site, at) =>
-        levels.map(level => optionsOf(site, anchors[at] ?? [], level, column.x)),
-      )
-      return { heights, ...settle(table, start) }
-    })
-    .toSorted((a, b) => a.total - b.total)[0]
+    .slice(0, mostSettled)) {
+    // settling only adds conflicts to what the assignment costs
+    if (best && best.total <= sum) break
+    const cheapest = places.flatMap(dots => levels.map(level => leaderOf(dots, level, column.x)))
+    const settled = settle(cheapest, start, (part, slot) =>
+      optionsOf(places[part] ?? noPlaces, levels[slot] ?? levelAt(scene, 0), column.x),
+    )
+    if (best === undefined || settled.total < best.total) best = { heights, ...settled }
+  }
   if (best === undefined) return { leaders: new Map(), slots: [], conflicts: 0, struck: 0 }
   return layoutOf(sites, column.side, best.heights, best.slots, best.leaders)
 }
@@ -76,13 +80,12 @@ export const follow = (sites: readonly Site[], picture: Picture, column: Column,
     return site ? [{ site, y: slot.y }] : []
   })
   const scene = sceneOf(picture)
-  const leaders = held.map(({ site, y }) => optionsOf(site, anchorsOf(site), levelAt(scene, y), column.x)[0])
   return layoutOf(
     held.map(it => it.site),
     column.side,
     held.map(it => it.y),
     Int32Array.from(held, (_, at) => at),
-    leaders.filter(it => it !== undefined),
+    held.map(({ site, y }) => leaderOf(placesOf(site), levelAt(scene, y), column.x)),
   )
 }
 
@@ -128,26 +131,49 @@ const slotsToTry = (count: number, { low, high, pitch_mm }: Column): number[][] 
   })
 }
 
-/** What the cheapest leader of a part to a slot costs. */
-const leastCost = (site: Site, anchors: Site['places'], level: Level, column: number): number => {
-  let least = unreachable
-  for (const dot of floatsAt(site, level.y)) least = Math.min(least, leaderCost(dot, level, column, least))
-  for (const dot of anchors) least = Math.min(least, leaderCost(dot, level, column, least))
-  return least
+/** Where the dot of a part may stand: at places whatever the slot, and in its bodies at the level of the slot. */
+type Places = { readonly anchors: readonly Point[]; readonly floating: Floating }
+
+const placesOf = (site: Site): Places => ({ anchors: anchorsOf(site), floating: floatingOf(site) })
+
+const noPlaces: Places = { anchors: [], floating: [] }
+
+/** The dot with the cheapest leader to a slot, and what that costs. */
+const cheapestTo = (
+  { anchors, floating }: Places,
+  level: Level,
+  column: number,
+): { readonly dot: Point | undefined; readonly cost: number } => {
+  let [dot, least]: [Point | undefined, number] = [undefined, unreachable]
+  const look = (places: readonly Point[]): void => {
+    for (const place of places) {
+      const cost = leaderCost(place, level, column, least)
+      if (cost < least) [dot, least] = [place, cost]
+    }
+  }
+  look(anchors)
+  look(floatsAt(floating, level.y))
+  return { dot, cost: least }
 }
 
-/** The leaders of a part to a slot, cheapest first. A part that cannot reach the slot still gets a costly one. */
-const optionsOf = (site: Site, anchors: Site['places'], level: Level, column: number): readonly Leader[] => {
-  const dots = [...anchors, ...floatsAt(site, level.y)]
-  const costs = dots
+/** The cheapest leader of a part to a slot. A part that cannot reach the slot still gets a costly one. */
+const leaderOf = (places: Places, level: Level, column: number): Leader => {
+  const { dot, cost } = cheapestTo(places, level, column)
+  if (dot) return leaderTo(dot, level, column, cost)
+  const near: Point = places.anchors[0] ?? floatsAt(places.floating, level.y)[0] ?? [column - 1, level.y]
+  const [low, high] = [Math.min(near[1], level.y), Math.max(near[1], level.y)]
+  return { path: [near, [column, level.y]], cost: unreachable, low, high, struck: 0 }
+}
+
+/** The leaders of a part to a slot, cheapest first. */
+const optionsOf = (places: Places, level: Level, column: number): readonly Leader[] => {
+  const costs = [...places.anchors, ...floatsAt(places.floating, level.y)]
     .map(dot => ({ dot, cost: leaderCost(dot, level, column) }))
     .filter(it => it.cost < Infinity)
     .sort((a, b) => a.cost - b.cost)
-  if (costs.length > 0)
-    return costs.slice(0, mostOptions).map(({ dot, cost }) => leaderTo(dot, level, column, cost))
-  const dot: Point = dots[0] ?? [column - 1, level.y]
-  const [low, high] = [Math.min(dot[1], level.y), Math.max(dot[1], level.y)]
-  return [{ path: [dot, [column, level.y]], cost: unreachable, low, high, struck: 0 }]
+  return costs.length > 0
+    ? costs.slice(0, mostOptions).map(({ dot, cost }) => leaderTo(dot, level, column, cost))
+    : [leaderOf(places, level, column)]
 }
 
 /** So many dots of a part are kept for a slot. Ours. */

@@ -73,12 +73,26 @@ const sidesOf = (shape: Shape, level: number): readonly Point[] => {
   })
 }
 
+/** Bodies of a site with their heights, ready to be asked for a place at many levels. */
+export type Floating = readonly Body[]
+
+/** A body and between which heights it lies. */
+type Body = { readonly shape: Shape; readonly low: number; readonly high: number }
+
+export const floatingOf = (site: Site): Floating => site.shapes.map(bodyOf)
+
 /** Where a dot may stand at the level of a slot, so that the leader needs no bend. */
-export const floatsAt = (site: Site, y: number): readonly Point[] =>
-  site.shapes.flatMap(shape => {
+export const floatsAt = (floating: Floating, y: number): readonly Point[] => {
+  let places: Point[] | undefined
+  for (const { shape, low, high } of floating) {
+    if (y < low || high < y) continue
     const place = floatAt(shape, y)
-    return place && isRoomy(shape, y, place[0]) ? [place] : []
-  })
+    if (place && isRoomy(shape, y, place[0])) (places ??= []).push(place)
+  }
+  return places ?? none
+}
+
+const none: readonly Point[] = []
 
 const floatAt = (shape: Shape, y: number): Point | undefined => {
   const last = stretchesAt(shape, y).at(-1)
@@ -93,18 +107,25 @@ const isRoomy = (shape: Shape, y: number, x: number): boolean =>
 
 /** The bodies of a picture, ready to be looked at along many levels. */
 export type Scene = {
-  readonly bodies: readonly { readonly shape: Shape; readonly low: number; readonly high: number }[]
+  readonly bodies: readonly Body[]
   /** edges that run level: their height, and from where to where */
   readonly edges: readonly (readonly [y: number, from: number, to: number])[]
   readonly words: readonly Box[]
 }
 
+const bodyOf = (shape: Shape): Body => {
+  let [low, high] = [Infinity, -Infinity]
+  for (const loop of shape.loops)
+    for (const [, y] of loop) {
+      if (y < low) low = y
+      if (y > high) high = y
+    }
+  return { shape, low, high }
+}
+
 export const sceneOf = ({ bodies, words }: Picture): Scene => ({
   words,
-  bodies: bodies.map(shape => {
-    const ys = shape.loops.flatMap(loop => loop.map(it => it[1]))
-    return { shape, low: Math.min(...ys), high: Math.max(...ys) }
-  }),
+  bodies: bodies.map(bodyOf),
   edges: bodies.flatMap(shape =>
     shape.loops.flatMap(loop =>
       loop.flatMap((from, at): [number, number, number][] => {

@@ -8,19 +8,23 @@ const mostRounds = 6
 
 /**
  * Exchanges slots between parts, moves parts between others, and takes other dots, as long as the total falls.
- * `table[part * count + slot]` holds the leaders of a part to a slot, cheapest first.
+ * `cheapest[part * count + slot]` is the cheapest leader of a part to a slot; `options` gives all of them, that one first.
  */
 export const settle = (
-  table: readonly (readonly Leader[])[],
+  cheapest: readonly Leader[],
   start: Int32Array,
+  options: (part: number, slot: number) => readonly Leader[],
 ): { readonly slots: Int32Array; readonly leaders: readonly Leader[]; readonly total: number } => {
   const count = start.length
-  const conflict = conflictsIn(table)
+  const all: (readonly Leader[] | undefined)[] = []
+  const leader = (cell: number, option: number): Leader | undefined =>
+    option === 0 ? cheapest[cell] : all[cell]?.[option]
+  const conflict = conflictsIn(cheapest, leader)
   const slots = Int32Array.from(start)
   const pick = new Int32Array(count)
   const cell = (part: number, slot: number) => part * count + slot
   const own = (part: number, slot: number, option: number) =>
-    table[cell(part, slot)]?.[option]?.cost ?? Infinity
+    leader(cell(part, slot), option)?.cost ?? Infinity
   const against = (part: number, slot: number, option: number, skip: number) => {
     let hits = 0
     for (let other = 0; other < count; other++)
@@ -46,9 +50,12 @@ export const settle = (
     return true
   }
   const repick = (part: number): boolean => {
-    const options = table[cell(part, slots[part]!)]?.length ?? 0
     let [best, least] = [pick[part]!, costOf(part)]
-    for (let option = 0; option < options; option++) {
+    // nothing is cheaper than the cheapest that meets nothing
+    if (best === 0 && least < conflictCost) return false
+    const here = cell(part, slots[part]!)
+    const ways = (all[here] ??= options(part, slots[part]!)).length
+    for (let option = 0; option < ways; option++) {
       const cost = own(part, slots[part]!, option) + against(part, slots[part]!, option, -1)
       if (cost < least - 1e-9) [best, least] = [option, cost]
     }
@@ -93,16 +100,19 @@ export const settle = (
             }
     if (!changed) break
   }
-  const leaders = Array.from(slots, (slot, part) => table[cell(part, slot)]?.[pick[part]!])
+  const leaders = Array.from(slots, (slot, part) => leader(cell(part, slot), pick[part]!))
   return { slots, leaders: leaders.filter(it => it !== undefined), total: total() }
 }
 
 /** How bad two leaders of the table are for each other: asked often, so each answer between first choices is kept. */
-const conflictsIn = (table: readonly (readonly Leader[])[]) => {
-  const size = table.length
+const conflictsIn = (
+  cheapest: readonly Leader[],
+  leader: (cell: number, option: number) => Leader | undefined,
+) => {
+  const size = cheapest.length
   const known = new Uint8Array(size * size)
   const look = (cellA: number, optionA: number, cellB: number, optionB: number): number => {
-    const [a, b] = [table[cellA]?.[optionA], table[cellB]?.[optionB]]
+    const [a, b] = [leader(cellA, optionA), leader(cellB, optionB)]
     return a !== undefined && b !== undefined ? conflictOf(a, b) : 0
   }
   return (cellA: number, optionA: number, cellB: number, optionB: number): number => {

@@ -8,7 +8,15 @@ import type { Cut } from './cut-block'
 import { checkRuler, scaleBar, scaleBarLength_mm, sheetFrame } from './frame'
 import { blockMarks, headingMarks, scaleWords, unitWords } from './headings'
 import { keyElevation } from './key-elevation'
-import { arrangedAt, isUpright, listedPaper, listedPlan, pad_mm, revisionRows } from './listed-sheet'
+import {
+  arrangedFirst,
+  fitsAt,
+  isUpright,
+  listedPaper,
+  listedPlan,
+  pad_mm,
+  revisionRows,
+} from './listed-sheet'
 import { planesOf } from './parts-list'
 import { materialsOf, type SheetOptions } from './sheet-options'
 import { titleValuesOf, type TitleValues } from './title-values'
@@ -25,7 +33,7 @@ export const cutsSheet = (
 ): Drawing => {
   const plan = planOf(project, cuts, options)
   const tried = options.scale === undefined ? scales : [options.scale]
-  const on = tried.map(scale => arrangedAt(scale, plan)).find(it => it !== undefined)
+  const on = arrangedFirst(tried, plan)
   if (on === undefined) throw new Error(`${cuts.length} cuts do not fit on one sheet`)
   const { language, unit = 'mm' } = options
   const { opening } = cuts[0].place
@@ -72,7 +80,7 @@ export const cutsScales = (
   options: Pick<SheetOptions, 'language' | 'unit' | 'report'>,
 ): readonly number[] => {
   const plan = planOf(project, cuts, options)
-  return scales.filter(scale => arrangedAt(scale, plan) !== undefined)
+  return scales.filter(scale => fitsAt(scale, plan))
 }
 
 /** The values of the title block of a sheet of several cuts. */

@@ -6,14 +6,14 @@ import { drawSection } from '../section/draw-section'
 import type { ListedPart } from '../section/listed-part'
 import { standOf, usualWindow, zoneLook } from '../section/zone-view'
 import { noteIn } from '../sizes/lengths'
-import { type Cut, type CutBlock, cutBlocks, mostTries } from './cut-block'
+import { type Cut, type CutBlock, type CutBlocks, mostTries, scaledCut } from './cut-block'
 import { cutLists, type ListColumn } from './cut-lists'
 import { blockHeight_mm } from './headings'
 import { type LegendEntry, legendOf } from './legend'
 import { levelAt } from './level-mark'
 import { openItems } from './open-items'
 import { a3, titleBlock_mm } from './paper'
-import { placeBlocks, type PlacedBlocks } from './place-blocks'
+import { couldFit, placeBlocks, type PlacedBlocks, type Region } from './place-blocks'
 import type { SheetOptions } from './sheet-options'
 import { assumedAtAll } from './sheet-notes'
 
@@ -26,69 +26,71 @@ const heading_mm = 16
 /** Widths of the column of lists that are tried; a narrower one leaves more room for thick walls. Ours. */
 const listWidths_mm = [titleBlock_mm[0], 164, 152] as const
 
+/** Where everything stands at the first of some scales at which it fits; the scales behind that are not looked at. */
+export const arrangedFirst = (scales: readonly number[], of: ListedPlan): OnListed | undefined => {
+  for (const scale of scales) {
+    const found = arrangedAt(scale, of)
+    if (found !== undefined) return found
+  }
+  return undefined
+}
+
 /** Where everything stands on a sheet at a scale; nothing where it does not fit. */
-export const arrangedAt = (scale: number, of: ListedPlan): OnListed | undefined => {
+const arrangedAt = (scale: number, of: ListedPlan): OnListed | undefined => {
   const withLevels = of.hasLevels ? arrangedAs(scale, of, true) : undefined
   return withLevels ?? arrangedAs(scale, of, false)
 }
 
 const arrangedAs = (scale: number, of: ListedPlan, levels: boolean): OnListed | undefined => {
-  const blocks = of.blocks(scale, levels)
-  const close = arrangedWith(
-    scale,
-    of,
-    blocks.map(it => it.close),
-  )
+  if (!couldFitAt(scale, of)) return undefined
+  const blocks = of.cuts.map(it => it.at(scale, levels))
+  const arrangedBy = (blockOf: (of: CutBlocks, at: number) => CutBlock) =>
+    arrangedWith(scale, of, blocks.map(blockOf))
+  const close = arrangedBy(it => it.close)
   // what does not fit closely need not be tried with more room for its numbers
   if (close === undefined) return undefined
-  const roomy = (tries: number) =>
-    arrangedWith(
-      scale,
-      of,
-      blocks.map(it => it.roomy(tries)),
-    )
+  const fits = (cut: number) => (way: CutBlock) =>
+    arrangedBy((other, at) => (at === cut ? way : other.close)) !== undefined
+  const roomy = (tries: number) => arrangedBy((it, at) => it.roomy(tries, fits(at)))
   return roomy(mostTries) ?? roomy(2) ?? close
 }
 
 /** Whether cuts and lists fit on a sheet at a scale. */
 export const fitsAt = (scale: number, of: ListedPlan): boolean =>
+  couldFitAt(scale, of) &&
   arrangedWith(
     scale,
     of,
-    of.blocks(scale, false).map(it => it.close),
+    of.cuts.map(it => it.at(scale, false).close),
   ) !== undefined
 
-const arrangedWith = (scale: number, of: ListedPlan, blocks: readonly CutBlock[]): OnListed | undefined => {
+/** Whether cuts could fit beside the narrowest lists: no chain and no number is laid out to see that they do not. */
+const couldFitAt = (scale: number, of: ListedPlan): boolean =>
+  couldFit(
+    of.cuts.map(it => it.least_mm(scale)),
+    regionBeside(Math.min(...listWidths_mm), of),
+  )
+
+/** Where cuts may stand beside lists of a width. */
+const regionBeside = (width_mm: number, { block_mm }: ListedPlan): Region => {
   const [[x0, y0], [x1, y1]] = listedPaper.frame
+  return {
+    left: x0 + pad_mm + 1,
+    right: x1 - width_mm,
+    low: y0 + pad_mm,
+    top: y1 - heading_mm,
+    block: [x1 - titleBlock_mm[0], y0 + block_mm],
+  }
+}
+
+const arrangedWith = (scale: number, of: ListedPlan, blocks: readonly CutBlock[]): OnListed | undefined => {
+  const [[, y0], [x1, y1]] = listedPaper.frame
   for (const width of listWidths_mm)
     for (const withKey of [false, true]) {
-      const lists = of.lists({
-        left: x1 - width,
-        right: x1,
-        low: y0 + of.block_mm,
-        top: y1,
-        withKey,
-      })
+      const lists = of.lists({ left: x1 - width, right: x1, low: y0 + of.block_mm, top: y1, withKey })
       if (lists === undefined) continue
-      const placed = placeBlocks(
-        blocks,
-        {
-          left: x0 + pad_mm + 1,
-          right: x1 - width,
-          low: y0 + pad_mm,
-          top: y1 - heading_mm,
-          block: [x1 - titleBlock_mm[0], y0 + of.block_mm],
-        },
-        !withKey,
-      )
-      if (placed.fits)
-        return {
-          scale,
-          placed,
-          lists,
-          right: x1 - width,
-          keyAt: lists.keyAt ?? placed.keyAt,
-        }
+      const placed = placeBlocks(blocks, regionBeside(width, of), !withKey)
+      if (placed.fits) return { scale, placed, lists, right: x1 - width, keyAt: lists.keyAt ?? placed.keyAt }
     }
   return undefined
 }
@@ -128,16 +130,7 @@ export const listedPlan = (
     planes: [...new Map(cuts.map(it => [it.letter, { letter: it.letter, upright: isUpright(it) }])).values()],
     /** whether the model holds a level at one of the cuts: it is drawn where there is room for it */
     hasLevels: cuts.some(it => levelAt(project, it.place, { language, unit }) !== undefined),
-    blocks: (scale: number, levels: boolean) =>
-      cuts.map(it =>
-        cutBlocks(project, it, parts, {
-          scale,
-          language,
-          unit,
-          titled: cuts.length > 1,
-          levels,
-        }),
-      ),
+    cuts: cuts.map(it => scaledCut(project, it, parts, { language, unit, titled: cuts.length > 1 })),
     // The same column is asked for at every scale and with every room for numbers.
     lists: (column: Omit<ListColumn, 'language' | 'unit'>) => {
       const key = JSON.stringify(column)

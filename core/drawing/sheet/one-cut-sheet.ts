@@ -6,7 +6,7 @@ import { checkRuler, sheetFrame } from './frame'
 import { blockMarks, heading, headingOf, titleOfCut } from './headings'
 import { keyElevation } from './key-elevation'
 import {
-  arrangedAt,
+  arrangedFirst,
   fitsAt,
   isUpright,
   type ListedPlan,
@@ -31,14 +31,6 @@ export const oneCutScales = (
   return scales.filter(it => fitsAt(it, plan))
 }
 
-const firstOf = <T, R>(of: readonly T[], read: (it: T) => R | undefined): R | undefined => {
-  for (const it of of) {
-    const found = read(it)
-    if (found !== undefined) return found
-  }
-  return undefined
-}
-
 const planOf = (
   project: Project,
   place: ZonePlace,
@@ -59,9 +51,9 @@ export const oneCutSheet = (
 ): Drawing | undefined => {
   const { language, unit = 'mm' } = options
   const plan = planOf(project, place, section, options)
-  const on = firstOf(
+  const on = arrangedFirst(
     scales.filter(it => it <= most && it >= least),
-    it => arrangedAt(it, plan),
+    plan,
   )
   if (on === undefined) return undefined
   const { scale } = on

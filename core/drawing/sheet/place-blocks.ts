@@ -66,6 +66,22 @@ export const placeBlocks = (blocks: readonly CutBlock[], region: Region, withKey
   }
 }
 
+/** Whether blocks of these sizes could stand in rows in a region, however they are parted: no is certain, yes is not. */
+export const couldFit = (sizes_mm: readonly Point[], { left, right, low, top }: Region): boolean =>
+  leastTall_mm(sizes_mm, right - left - edge_mm) <= top - low
+
+const leastTall_mm = (sizes_mm: readonly Point[], room: number): number => {
+  let [wide, tall, least] = [0, 0, Infinity]
+  for (const [at, [width, height]] of sizes_mm.entries()) {
+    wide += width + (at === 0 ? 0 : apart_mm[0])
+    tall = Math.max(tall, height)
+    if (wide > room) break
+    const rest = sizes_mm.slice(at + 1)
+    least = Math.min(least, tall + (rest.length === 0 ? 0 : apart_mm[1] + leastTall_mm(rest, room)))
+  }
+  return least
+}
+
 const widthOf = (row: readonly Item[]): number => row.reduce((sum, it) => sum + it.size_mm[0], 0)
 
 const rowsOf = (items: readonly Item[], room: number): readonly (readonly Item[])[] =>
