@@ -1,4 +1,4 @@
-import { zonesOf } from '../../../core/detail'
+import { type Project, zonesOf } from '../../../core/detail'
 import {
   checkReport,
   cutsScales,
@@ -11,6 +11,7 @@ import {
   sheetScales,
   solvedPicture,
 } from '../../../core/drawing'
+import type { Id } from '../../../core/geometry'
 import { type Side, sides } from '../../../core/kinds'
 import { jointBand } from '../../../core/movement'
 import { needsHeat, type Report } from '../../../core/rules'
@@ -18,9 +19,18 @@ import { cutSection } from '../../../core/section'
 import { isSome, type Language, type Some } from '../../../core/words'
 import type { Readings } from '../state/readings.svelte'
 
-/** What can be drawn of an opening: the cut of a side, three cuts together, the check report. */
-export type SheetKind = Side | 'cuts' | 'report'
-export const sheetKinds: Some<SheetKind> = ['head', 'left', 'right', 'sill', 'cuts', 'report']
+/** What can be drawn of an opening: the cut of a side, three cuts together, a cut beside that of another opening, the check report. */
+export type SheetKind = Side | 'cuts' | 'beside' | 'report'
+export const sheetKinds: Some<SheetKind> = ['head', 'left', 'right', 'sill', 'cuts', 'beside', 'report']
+/** Sheets of the opening by itself. */
+export const ownKinds: Some<Exclude<SheetKind, 'beside'>> = [
+  'head',
+  'left',
+  'right',
+  'sill',
+  'cuts',
+  'report',
+]
 
 /** How a sheet is asked for; without a paper or a scale, the smallest sheet and the largest scale that fit. */
 export type SheetChoices = {
@@ -39,16 +49,14 @@ export type Drawn = { readonly pages: readonly Drawing[]; readonly scales: reado
 type From = Pick<Readings, 'project' | 'view' | 'report'>
 
 /** Draws a sheet of the opening that is looked at, always at its planned joint and on white. */
-export const drawnSheet = ({ project, view, report }: From, kind: SheetKind, asked: SheetChoices): Drawn => {
+export const drawnSheet = (
+  { project, view, report }: From,
+  kind: Exclude<SheetKind, 'beside'>,
+  asked: SheetChoices,
+): Drawn => {
   const { language, palette, unit, paper } = asked
   if (kind === 'report') return { pages: checkReport(project, report, { language, palette }), scales: [] }
-  const places = zonesOf(project).filter(it => it.opening === view.opening)
-  const cutAt = (side: Side) => {
-    const place = places.find(it => it.side === side)
-    if (place === undefined) return []
-    const { planned_mm } = jointBand(project, place.opening, side, place.zone.id)
-    return [{ place, section: cutSection(project, place, { state: 'planned', width_mm: planned_mm }) }]
-  }
+  const cutAt = (side: Side) => plannedCut(project, view.opening, side) ?? []
   const options = { language, palette, unit, report: withoutHeat(report), ...(paper && { paper }) }
   if (kind === 'cuts') {
     const cuts = (['head', 'left', 'sill'] as const).flatMap(cutAt)
@@ -60,7 +68,7 @@ export const drawnSheet = ({ project, view, report }: From, kind: SheetKind, ask
       scales,
     }
   }
-  const [cut] = cutAt(kind)
+  const cut = plannedCut(project, view.opening, kind)
   if (cut === undefined) return { pages: [], scales: [] }
   const { place, section } = cut
   const heat = asked.shows === 'heat' ? solvedPicture(heatQuestion(project, place, section)) : undefined
@@ -78,6 +86,14 @@ export const drawnSheet = ({ project, view, report }: From, kind: SheetKind, ask
   }
 }
 
+/** The first zone of a side of an opening at its planned joint, cut. */
+export const plannedCut = (project: Project, opening: Id, side: Side) => {
+  const place = zonesOf(project).find(it => it.opening === opening && it.side === side)
+  if (place === undefined) return undefined
+  const { planned_mm } = jointBand(project, opening, side, place.zone.id)
+  return { place, section: cutSection(project, place, { state: 'planned', width_mm: planned_mm }) }
+}
+
 const scaleOf = ({ scale }: SheetChoices, scales: readonly number[]): { readonly scale?: number } =>
   scale !== undefined && scales.includes(scale) ? { scale } : {}
 
@@ -89,7 +105,7 @@ export const exportName = (number: string, shows: string, extension: string): st
  * What is said of a cut without solving its heat. An answer that comes later must not change a sheet: the same project
  * gives the same sheet here and at the command line; verdicts on heat stand in the check report.
  */
-const withoutHeat = (report: Report): Report => ({
+export const withoutHeat = (report: Report): Report => ({
   ...report,
   findings: report.findings.filter(it => !needsHeat.includes(it.rule)),
 })

@@ -5,6 +5,18 @@ export const sheetWords = {
   sheets: words('Sheets', 'Blätter'),
   cuts: words('Head, jamb and sill', 'Sturz, Leibung und Brüstung'),
   report: words('Check report', 'Prüfbericht'),
+  beside: words('Two details compared', 'Zwei Details im Vergleich'),
+  besideWhat: words('Beside', 'Daneben'),
+  side: words('Cut', 'Schnitt'),
+  choose: words('choose …', 'auswählen …'),
+  order: words('Order', 'Folge'),
+  thisFirst: words('This, then that', 'Diese, dann jene'),
+  thatFirst: words('That, then this', 'Jene, dann diese'),
+  thisProject: words('This project', 'Dieses Projekt'),
+  noOther: words(
+    'Choose what stands beside it: another opening of this project, as a copy of this one that is then changed, or a sample.',
+    'Wählen, was daneben steht: eine andere Öffnung dieses Projekts, etwa eine Kopie dieser, die dann geändert wird, oder ein Beispiel.',
+  ),
   format: words('Format', 'Format'),
   shows: words('Shows', 'Zeigt'),
   paper: words('Paper', 'Papier'),
@@ -47,4 +59,12 @@ export const sheetWords = {
   noSheet: words('This does not fit on {0}.', 'Das passt nicht auf {0}.'),
   onePage: words('Only a PDF holds several pages.', 'Nur eine PDF fasst mehrere Seiten.'),
   pages: words('{0} pages', '{0} Seiten'),
+} as const
+
+/** The sides in a word each, where four stand in a row. */
+export const sideWords = {
+  head: words('Head', 'Sturz'),
+  left: words('Left', 'Links'),
+  right: words('Right', 'Rechts'),
+  sill: words('Sill', 'Unten'),
 } as const

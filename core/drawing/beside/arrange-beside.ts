@@ -11,7 +11,10 @@ import { type Beside, type Fault, faultNumbers, faultsOf, type Pair } from './fa
 import { stripHeight_mm } from './foot-strip'
 
 /** How a sheet of two details is asked for: it has one paper, and the verdicts come with the details. */
-export type BesideOptions = Omit<SheetOptions, 'report' | 'paper' | 'heat'>
+export type BesideOptions = Omit<SheetOptions, 'report' | 'paper' | 'heat'> & {
+  /** whose project fills the title block; absent: that of the first detail */
+  readonly titled?: 0 | 1
+}
 
 /** ISO 5455, reported. */
 export const scales = [0.5, 0.2, 0.1] as const
@@ -46,11 +49,11 @@ export type Arranged = {
  */
 export const arrangedAt = (
   pair: Pair,
-  { language, unit = 'mm' }: Pick<BesideOptions, 'language' | 'unit'>,
+  { language, unit = 'mm', titled = 0 }: Pick<BesideOptions, 'language' | 'unit' | 'titled'>,
   { tried, tries }: { readonly tried: readonly number[]; readonly tries: number },
 ): Arranged | undefined => {
   const faults = faultsOf(pair)
-  const low = a3.frame[0][1] + stripHeight_mm(pair, language)
+  const low = a3.frame[0][1] + stripHeight_mm(pair, pair[titled].project, language)
   for (const most of mostListed.filter((it, at) => at === 0 || it < faults.length))
     for (const scale of tried) {
       const listed = faults.slice(0, most)

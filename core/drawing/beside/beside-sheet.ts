@@ -19,16 +19,17 @@ import { stripMarks } from './foot-strip'
 
 /**
  * Two details beside each other at one scale, as right beside wrong: what one of them does not meet is numbered in both,
- * and a list says of each number what both of them have there. The title block is that of the first detail's project.
+ * and a list says of each number what both of them have there. The title block is that of one of their projects.
  */
 export const besideSheet = (pair: Pair, options: BesideOptions): Drawing => {
-  const { language, unit = 'mm' } = options
+  const { language, unit = 'mm', titled = 0 } = options
   const on = arrangedAt(pair, options, {
     tried: options.scale === undefined ? scales : [options.scale],
     tries: mostTries,
   })
   if (on === undefined) throw new Error('two details do not fit on one sheet')
-  const [{ project, place }] = pair
+  const { project } = pair[titled]
+  const [{ place }] = pair
   const [[x0], [x1, y1]] = a3.frame
   const names = namesOf(pair)
   const title = filled(besideWords, cutHeading(place.side)[0])
@@ -79,9 +80,9 @@ const titleOfPair = (
   pair: Pair,
   names: readonly [string, string],
   scale: number,
-  { language, sheet, title }: BesideOptions,
+  { language, sheet, title, titled = 0 }: BesideOptions,
 ): TitleValues => {
-  const [{ project, place }] = pair
+  const { project, place } = pair[titled]
   const withSubtitle = (subtitle: Words) =>
     titleValuesOf(project, {
       language,
@@ -100,7 +101,7 @@ const titleOfPair = (
 /** The scales at which two details fit on one sheet, the largest first. */
 export const besideScales = (
   pair: Pair,
-  options: Pick<BesideOptions, 'language' | 'unit'>,
+  options: Pick<BesideOptions, 'language' | 'unit' | 'titled'>,
 ): readonly number[] =>
   scales.filter(scale => arrangedAt(pair, options, { tried: [scale], tries: 0 }) !== undefined)
 

@@ -1,3 +1,4 @@
+import type { Project } from '../../detail'
 import type { Language } from '../../words'
 import type { Mark } from '../mark'
 import { blockHeight_mm } from '../sheet/headings'
@@ -16,9 +17,9 @@ const cautions_mm = 58
 const legend_mm = a3.frame[1][0] - titleBlock_mm[0] - a3.frame[0][0] - cautions_mm - 4 * pad_mm
 
 /** How high the strip at the foot is: as high as the title block, or as its legend. */
-export const stripHeight_mm = (pair: Pair, language: Language): number =>
+export const stripHeight_mm = (pair: Pair, titled: Project, language: Language): number =>
   Math.max(
-    blockHeight_mm(pair[0].project, 0),
+    blockHeight_mm(titled, 0),
     legendHeight_mm(legendOfBoth(pair, language).length, legend_mm) + 2 * pad_mm,
   )
 
