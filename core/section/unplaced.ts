@@ -39,16 +39,24 @@ export const unplacedSeals = (project: Project, place: ZonePlace, width_mm: numb
 const isBeside = (it: AnySeal): boolean =>
   kindOf(it).shows !== undefined && kindOf(it).takesDepth(it, 0) === 0
 
+/**
+ * Whether some seals of a joint may lack a place: all lie in it, one behind another, where this says no. It asks nothing
+ * but the seals and the depth in mm that they share.
+ */
+export const mayLackPlace = (seals: readonly AnySeal[], width_mm: number, depth_mm: number): boolean =>
+  seals.some(it => it.gap === 'rebate' || isBeside(it)) || taken_mm(seals, width_mm) >= depth_mm
+
+/** The depth that seals take up one behind another. */
+const taken_mm = (seals: readonly AnySeal[], width_mm: number): number =>
+  seals.reduce((sum, it) => {
+    const depth = kindOf(it).takesDepth(it, width_mm)
+    return depth === 'rest' ? sum : sum + depth
+  }, 0)
+
 /** Whether seals may cover each other: together they take more than the depth of their bay, or two lie beside one end of it. */
-const isCrowded = (seals: readonly AnySeal[], bay: Bay): boolean => {
-  const width_mm = bay.frameFace[0][0] - bay.wallFace[0][0]
-  const depths = seals.map(it => kindOf(it).takesDepth(it, width_mm))
-  const taken_mm = depths.reduce<number>((sum, it) => sum + (it === 'rest' ? 0 : it), 0)
-  return (
-    taken_mm >= bay.to_mm - bay.from_mm ||
-    planes.some(plane => seals.filter(it => it.plane === plane && isBeside(it)).length > 1)
-  )
-}
+const isCrowded = (seals: readonly AnySeal[], bay: Bay): boolean =>
+  taken_mm(seals, bay.frameFace[0][0] - bay.wallFace[0][0]) >= bay.to_mm - bay.from_mm ||
+  planes.some(plane => seals.filter(it => it.plane === plane && isBeside(it)).length > 1)
 
 /** The parts that a cut shows. */
 const shownIn = (project: Project, place: ZonePlace, width_mm: number): ReadonlySet<string> => {

@@ -1,5 +1,5 @@
-import { applyEdit, type Edit } from '../../detail'
-import { type Unplaced, unplacedSeals } from '../../section'
+import { applyEdit, type Edit, profileOf } from '../../detail'
+import { mayLackPlace, type Unplaced, unplacedSeals } from '../../section'
 import { kindOf } from '../../seals'
 import { filled, type Words, words } from '../../words'
 import type { Remedy } from '../finding'
@@ -26,6 +26,9 @@ const shownSeals: Reading<Shown> = placed({
 })
 
 const unplacedAt = (at: Place): readonly Unplaced[] => {
+  // a box on the head has a depth of its own
+  const depth_mm = at.side === 'head' && at.opening.box ? 0 : profileOf(at.frame).depth_mm
+  if (!mayLackPlace(at.joint.seals, at.joint.planned_mm.value, depth_mm)) return []
   const place = { opening: at.opening.id, side: at.side, zone: at.zone }
   return unplacedSeals(at.project, place, at.joint.planned_mm.value)
 }
