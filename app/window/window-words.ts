@@ -117,6 +117,7 @@ export const say = {
   groupSurvey: words('Measured on site', 'Aufmaß'),
   groupAsked: words('What is asked of it', 'Anforderungen'),
   groupWork: words('How the work is done', 'Wie gearbeitet wird'),
+  groupThreshold: words('Threshold of a door', 'Schwelle einer Tür'),
   groupElement: words('Element and structure', 'Element und Tragwerk'),
   groupFrame: words('Frame', 'Rahmen'),
   groupDeclared: words('Declared values', 'Kennwerte'),

@@ -27,6 +27,10 @@ export type ToldWord = {
 const onSite = words('as measured on site', 'am Bau gemessen')
 const asDesigned = words('as it is designed', 'wie geplant')
 const asDeclared = words('as declared by the product', 'nach Angabe des Produkts')
+const floorIsZero = words(
+  'from the finished floor inside, which is ±0',
+  'vom Fertigfußboden innen aus, der ±0 ist',
+)
 const byEngineer = words('out of the structural design', 'aus der Tragwerksplanung')
 
 /** Amounts that rules ask for and that no drawing shows. Absent: nobody has told. */
@@ -119,6 +123,14 @@ export const toldAmounts = [
     key: 'jointSound_dB', id: 'opening.joint-sound', name: words('Sound value of the joint', 'Schalldämmmaß der Fuge'),
     unit: 'dB', min: 10, max: 80, because: asDeclared,
   },
+  {
+    key: 'threshold_mm', id: 'opening.threshold-top', name: words('Top of the threshold over the finished floor', 'Oberkante Schwelle über Fertigfußboden'),
+    unit: 'mm', min: -100, max: 500, because: floorIsZero,
+  },
+  {
+    key: 'outside_mm', id: 'opening.threshold-outside', name: words('Finished level outside over the finished floor', 'Fertiger Belag außen über Fertigfußboden'),
+    unit: 'mm', min: -2000, max: 500, because: floorIsZero,
+  },
 ] as const satisfies readonly ToldAmount[] // prettier-ignore
 
 const word = <V extends string>(value: V, en: string, de: string) => ({ value, name: words(en, de) })
@@ -207,6 +219,22 @@ export const toldWords = [
   {
     key: 'laps', id: 'opening.laps', name: words('Laps of the rain layer', 'Überlappungen der Regenschicht'),
     choices: [word('shed', 'jamb over sill, head over jamb', 'Leibung über Bank, Sturz über Leibung'), word('against', 'some lie against the water', 'manche liegen gegen das Wasser')], because: asDesigned,
+  },
+  {
+    key: 'thresholdDrain', id: 'opening.threshold-drain', name: words('Water at the threshold', 'Wasser an der Schwelle'),
+    choices: [
+      word('none', 'no drain at the door', 'keine Entwässerung an der Tür'),
+      word('channel', 'drain channel with a grating at the door', 'Entwässerungsrinne mit Rost an der Tür'),
+      word('special', 'step-free: channel, fall away, flanged frame, second barrier', 'stufenlos: Rinne, Gefälle weg, Rahmen mit Flansch, zweite Sperre'),
+    ], because: asDesigned,
+  },
+  {
+    key: 'thresholdFall', id: 'opening.threshold-fall', name: words('Surface outside the door', 'Belag vor der Tür'),
+    choices: [word('away', 'falls away from the door', 'fällt von der Tür weg'), word('level', 'is level', 'liegt waagerecht'), word('towards', 'falls towards the door', 'fällt zur Tür hin')], because: asDesigned,
+  },
+  {
+    key: 'stepFree', id: 'opening.threshold-step-free', name: words('Step-free access asked for', 'Stufenloser Zugang verlangt'),
+    choices: [yes, no], because: words('by the job', 'vom Auftrag'),
   },
   {
     key: 'infill', id: 'opening.infill', name: words('Glass or infill that guards', 'Glas oder Füllung als Absturzsicherung'),

@@ -5,7 +5,7 @@ import { central, centralBy, centralNotAsked } from './central'
 import { spacings } from './fixing-rows'
 import { general } from './general'
 import type { Practice, Row } from './limit'
-import { always } from './work'
+import { always, upstands } from './work'
 
 /** A side of at most this clear width needs one fixing only. */
 const small_mm = 450
@@ -45,6 +45,9 @@ export const at: Practice = {
         ifBroken: 'not-met',
       },
     ],
+    // A lower upstand with a channel is known to be allowed, its figure is not.
+    'threshold-upstand': upstands({ none: 150, special: 0 }, cite('trade', 'memory')),
+    'threshold-step': always<'threshold-step'>({ most: 20 }, cite('trade', 'memory', 'ÖNORM B 1600')),
     // A tape of class BG1 or MF1 may stay in the weather.
     'open-weather': [
       { when: { tape: ['weatherproof'] }, then: {}, cite: exposure, ifBroken: 'advice' },

@@ -5,7 +5,7 @@ import { central, centralBy, centralNotAsked } from './central'
 import { spacings } from './fixing-rows'
 import { general } from './general'
 import type { Practice } from './limit'
-import { always, trueWithin } from './work'
+import { always, trueWithin, upstands } from './work'
 
 const surveyedElsewhere = words(
   'the measured joint is held to the seals and to the least width',
@@ -48,6 +48,14 @@ export const de: Practice = {
         ifBroken: 'not-met',
       },
     ],
+    'threshold-upstand': upstands(
+      { none: 150, channel: 50, special: 0 },
+      cite('threshold-page', 'published'),
+    ),
+    'threshold-step': always<'threshold-step'>(
+      { most: 20 },
+      cite('threshold-page', 'published', 'DIN 18040'),
+    ),
     ventilation: always<'ventilation'>({ accepted: ['few', 'planned'] }, cite('trade', 'memory'), 'advice'),
     'planes-filled': [
       {

@@ -5,7 +5,7 @@ import { words } from '../words'
 import { spacings } from './fixing-rows'
 import { general } from './general'
 import type { Practice, Row } from './limit'
-import { always } from './work'
+import { always, upstands } from './work'
 
 /** British practice. */
 export const uk: Practice = {
@@ -43,6 +43,11 @@ export const uk: Practice = {
       cite('trade', 'memory'),
       'advice',
     ),
+    'threshold-upstand': upstands(
+      { none: 150, channel: 0, special: 0 },
+      cite('approved-document-c', 'memory'),
+    ),
+    'threshold-step': always<'threshold-step'>({ most: 15 }, cite('approved-document-m', 'memory')),
     'guard-height': always<'guard-height'>({ least: 800 }, cite('approved-document-k', 'memory')),
     'checked-rebate': always<'checked-rebate'>({ behind_mm: 25 }, cite('approved-document-c', 'memory')),
     'sealant-depth': [

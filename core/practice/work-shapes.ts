@@ -34,6 +34,10 @@ export interface WorkShapes {
   'box-sealed': { given: Nothing; then: 'sealed' }
   'rain-laps': { given: Nothing; then: Accepted }
   'rain-class': { given: Nothing; then: 'asked' }
+  /** how far the threshold stands over the finished surface outside, by what takes the water at the door */
+  'threshold-upstand': { given: { drain: 'none' | 'channel' | 'special' }; then: Bounded }
+  'threshold-step': { given: Nothing; then: Bounded }
+  'threshold-fall': { given: Nothing; then: Accepted }
   /** in the most exposed places: a rebate, and how far the frame stands behind the outer face */
   'checked-rebate': { given: Nothing; then: { readonly behind_mm: number } }
   'open-weather': { given: { tape: 'weatherproof' | 'other' }; then: Bounded }

@@ -72,6 +72,7 @@ export const work = {
     { when: { reveal: ['butt', 'splayed'] }, then: { most: 2000 }, cite: remembered, ifBroken: 'advice' },
   ],
   'rain-laps': always<'rain-laps'>(words('shed'), remembered),
+  'threshold-fall': always<'threshold-fall'>(words('away'), remembered),
   'rain-class': always<'rain-class'>('asked', cite('rain-tightness-steps', 'published')),
   'timber-moisture': [
     { when: { of: ['frame'] }, then: { most: 15 }, cite: remembered, ifBroken: 'advice' },
@@ -81,6 +82,18 @@ export const work = {
   screening: always<'screening'>(words('screened'), remembered, 'refer'),
   'fire-joint': always<'fire-joint'>('proof', remembered, 'refer'),
 } as const satisfies Practice['limits'] // prettier-ignore
+
+/** How far a threshold stands over the surface outside: without a drain, with a channel at the door, in step-free work. */
+export const upstands = (
+  figures: { readonly none: number; readonly channel?: number; readonly special: number },
+  by: Citation,
+): readonly Row<'threshold-upstand'>[] =>
+  (['none', 'channel', 'special'] as const).flatMap((drain): readonly Row<'threshold-upstand'>[] => {
+    const least = figures[drain]
+    return least === undefined
+      ? []
+      : [{ when: { drain: [drain] }, then: { least }, cite: by, ifBroken: 'not-met' }]
+  })
 
 /** What every practice asks of forces: the factors of EN 1990, the bending of screws, our pressures under blocks. */
 export const loads = {

@@ -56,6 +56,9 @@ import { drainSlots } from './water/drain-slots'
 import { rainLaps } from './water/rain-laps'
 import { stopBeadLength } from './water/stop-bead-length'
 import { boxSealed } from './water/box-sealed'
+import { thresholdFall } from './water/threshold-fall'
+import { thresholdStep } from './water/threshold-step'
+import { thresholdUpstand } from './water/threshold-upstand'
 import { rainClass } from './water/rain-class'
 import { checkedRebate } from './water/checked-rebate'
 import { openWeather } from './water/open-weather'
@@ -165,6 +168,9 @@ export const rules: readonly AnyRule[] = [
   guardInfill,
   drainSlots,
   rainLaps,
+  thresholdUpstand,
+  thresholdStep,
+  thresholdFall,
   stopBeadLength,
   boxSealed,
   rainClass,

@@ -326,6 +326,20 @@ export const sources = {
     kind: 'guide',
     title: words('Approved Document K: protection from falling', 'Approved Document K: Schutz gegen Absturz'),
   },
+  'approved-document-m': {
+    kind: 'guide',
+    title: words(
+      'Approved Document M: access to and use of buildings',
+      'Approved Document M: Zugang und Nutzung von Gebäuden',
+    ),
+  },
+  'threshold-page': {
+    kind: 'trade page',
+    title: words(
+      'Upstands at thresholds of doors and step-free special construction',
+      'Anschlusshöhen an Türschwellen und stufenlose Sonderkonstruktion',
+    ),
+  },
   'oib-4': {
     kind: 'guide',
     title: words('OIB guideline 4: safety in use', 'OIB-Richtlinie 4: Nutzungssicherheit'),

@@ -29,6 +29,7 @@ const groupIds = [
   'asked',
   'work',
   'element',
+  'threshold',
   'frame',
   'declared',
   'duties',
@@ -44,6 +45,7 @@ export const groupName: Readonly<Record<Exclude<GroupId, 'main'>, Words>> = {
   asked: words.groupAsked,
   work: words.groupWork,
   element: words.groupElement,
+  threshold: words.groupThreshold,
   frame: words.groupFrame,
   declared: words.groupDeclared,
   duties: words.groupDuties,
@@ -127,6 +129,7 @@ const groupOf = ({ field, part }: FieldAt, owner: Id): GroupId => {
   if (field.endsWith('.stays')) return 'more'
   if (field === 'opening.position') return 'main'
   if (/^(site\.|opening\.(room|humidity|inside)-)/.test(field)) return 'air'
+  if (field.startsWith('opening.threshold-')) return 'threshold'
   if (field.startsWith('opening.'))
     return ofWork.test(field) ? 'work' : ofElement.test(field) ? 'element' : 'asked'
   if (field.startsWith('frame.')) return 'frame'

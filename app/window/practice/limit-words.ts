@@ -11,6 +11,7 @@ const keyName: Readonly<Record<string, Words>> = {
   width_mm: words('width', 'Breite'),
   depth_mm: words('depth', 'Tiefe'),
   fall_mm: words('fall', 'Absturzhöhe'),
+  drain: words('water at the door', 'Wasser an der Tür'),
   fixing: words('fixing', 'Befestigung'),
   base: words('base', 'Untergrund'),
   burglary: words('resists burglary', 'einbruchhemmend'),
