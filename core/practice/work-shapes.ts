@@ -27,7 +27,7 @@ export interface WorkShapes {
   'membrane-lap': { given: Nothing; then: Bounded }
   'peel-test': { given: { substrate: 'sound' | 'doubtful' | 'unsound' | 'not-told' }; then: Accepted }
   'sheet-duty': { given: Nothing; then: Accepted }
-  'frame-true': { given: { of: 'plumb' | 'bow' }; then: Bounded }
+  'frame-true': { given: { of: 'plumb' | 'edge' | 'bow' }; then: Bounded }
   'fixing-metal': { given: { air: 'plain' | 'coast' | 'pool' }; then: Accepted }
   'drain-slots': { given: Nothing; then: Accepted }
   'stop-bead-length': { given: { reveal: RevealForm }; then: Bounded }

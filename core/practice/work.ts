@@ -125,10 +125,11 @@ export const loads = {
   'guard-infill': always<'guard-infill'>(words('proven'), cite('guarding-seminar', 'memory'), 'refer'),
 } as const satisfies Practice['limits']
 
-/** How far a frame may be out of plumb and level, and bowed. A function, because the tables above call it. */
+/** How far a frame may be out of plumb and level, per metre and over its longer edge, and bowed. A function, because the tables above call it. */
 export function trueWithin(plumb_mm_m: number, by: Citation): readonly Row<'frame-true'>[] {
   return [
     { when: { of: ['plumb'] }, then: { most: plumb_mm_m }, cite: by, ifBroken: 'not-met' },
+    { when: { of: ['edge'] }, then: { most: 3 }, cite: by, ifBroken: 'not-met' },
     { when: { of: ['bow'] }, then: { most: 1 }, cite: remembered, ifBroken: 'not-met' },
   ]
 }
