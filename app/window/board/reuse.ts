@@ -44,6 +44,10 @@ export const inkParts = (view: View, language: Language, before: ViewInk | undef
   const changed: (Box | undefined)[] = []
   for (const [part, marks] of marksByPart(view)) {
     const was = old?.get(part)
+    if (was && areSame(was.marks, marks)) {
+      parts.set(part, was)
+      continue
+    }
     const by = was && moveBetween(was.inked, marks)
     if (was && by) {
       const [x, y] = toPaper(by)
@@ -65,6 +69,10 @@ export const inkParts = (view: View, language: Language, before: ViewInk | undef
   if (old === undefined || changed.some(it => it === undefined)) return { view, language, parts }
   return { view, language, parts, since: { parts: old, changed: around(changed.filter(it => it !== undefined)) } }
 } // prettier-ignore
+
+/** The very same marks: most of a full board is not touched by what moves, and costs nothing then. */
+const areSame = (a: readonly ViewMark[], b: readonly ViewMark[]): boolean =>
+  a.length === b.length && a.every((mark, at) => mark === b[at])
 
 /** A part that moves by less has not moved, in paper mm. */
 const still_mm = 1e-6

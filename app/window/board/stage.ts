@@ -185,7 +185,7 @@ export const newStage = (container: HTMLDivElement): Stage => {
   const inOrder = (ink: ViewInk, seen: Box): readonly Piece[] => {
     const byLayer = new Map<Layer, Piece[]>()
     for (const { bounds, shift, inkIn } of ink.parts.values()) {
-      const own = shifted(seen, [-shift[0], -shift[1]])
+      const own = shift[0] === 0 && shift[1] === 0 ? seen : shifted(seen, [-shift[0], -shift[1]])
       if (bounds && !touches(bounds, own)) continue
       for (const group of inkIn(own)) {
         const there = byLayer.get(group.layer)
