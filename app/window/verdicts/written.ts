@@ -4,6 +4,7 @@ import { source, trustName } from '../../../core/sources'
 import { writeCompared, writeNumber, writeQuantity } from '../../../core/units'
 import { filled, type Language, listed } from '../../../core/words'
 import { capital } from '../capital'
+import { saysSame } from '../state/steady'
 import { say } from '../window-words'
 
 /** A verdict made ready to be read in one language. */
@@ -104,21 +105,41 @@ export const writeSource = (it: Finding, language: Language): string | undefined
 export type Row = {
   readonly key: string
   readonly first: Finding
+  readonly written: WrittenVerdict
   readonly sides: readonly NonNullable<Finding['where']['side']>[]
 }
+
+/** Whether two rows of the same finding are read the same, as long as they are closed. */
+export const isReadSame = (a: Row, b: Row): boolean =>
+  a.first.verdict === b.first.verdict &&
+  saysSame(
+    [a.first.title, a.first.where, a.written, a.sides],
+    [b.first.title, b.first.where, b.written, b.sides],
+  )
 
 /** Findings as rows: of one side, or of all with alike ones drawn together. */
 export const rowsOf = (findings: readonly Finding[], language: Language): readonly Row[] => {
   const rows = new Map<
     string,
-    { first: Finding; sides: NonNullable<Finding['where']['side']>[]; key: string }
+    {
+      first: Finding
+      written: WrittenVerdict
+      sides: NonNullable<Finding['where']['side']>[]
+      key: string
+    }
   >()
   for (const it of findings) {
-    const { actual, required, margin } = writeVerdict(it, language)
+    const written = writeVerdict(it, language)
+    const { actual, required, margin } = written
     const alike = [it.rule, it.verdict, it.where.part, actual, required, margin].join('|')
     const found = rows.get(alike)
     if (found === undefined)
-      rows.set(alike, { key: findingKey(it), first: it, sides: it.where.side ? [it.where.side] : [] })
+      rows.set(alike, {
+        key: findingKey(it),
+        first: it,
+        written,
+        sides: it.where.side ? [it.where.side] : [],
+      })
     else if (it.where.side) found.sides.push(it.where.side)
   }
   return [...rows.values()]
