@@ -70,6 +70,32 @@ describe('a drag', () => {
     expect(held).not.toEqual(before)
   })
 
+  it('is shown the same by every panel, while the hand rests and after it lets go', async () => {
+    const { page } = await open()
+    const widths = async () => [
+      await valueOf(page, 'Joint, this side'),
+      await page.locator('.parts .row.joint .v').innerText(),
+      await page.locator('.tag.on .mm').textContent(),
+    ]
+    const said = async () => (await widths()).map(it => (it ?? '').split(/\D*(?: to |–)/).map(numberIn))
+    const before = await said()
+    const [x, y] = await gripAt(page, 'joint.planned')
+    await page.mouse.move(x, y)
+    await page.mouse.down()
+    for (let step = 1; step <= 12; step++) await page.mouse.move(x, y - step * 3)
+    await painted(page)
+    const held = await said()
+    await page.mouse.up()
+    await painted(page)
+    const after = await said()
+    for (const it of [held, after]) {
+      expect(it[1]).toEqual(it[2])
+      expect(Math.abs((it[0]?.[0] ?? 0) - (it[1]?.[0] ?? 0))).toBeLessThanOrEqual(0.5)
+    }
+    expect(held.slice(1)).toEqual(after.slice(1))
+    expect(held).not.toEqual(before)
+  })
+
   it('goes back to where it began with Esc', async () => {
     const { page } = await open()
     const start = await valueOf(page, 'From bearing layer')

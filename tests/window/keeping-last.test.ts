@@ -18,3 +18,23 @@ it('a function that keeps its last answer answers as it would anew, and is asked
     }),
   )
 })
+
+it('a function that keeps some answers asks anew only what it was not asked among as many others', () => {
+  fc.assert(
+    fc.property(fc.array(fc.nat(5)), fc.integer({ min: 1, max: 4 }), (questions, most) => {
+      let asked = 0
+      const double = keepingLast((it: number) => {
+        asked++
+        return 2 * it
+      }, most)
+      let kept: number[] = []
+      let news = 0
+      for (const it of questions) {
+        expect(double(it)).toBe(2 * it)
+        if (!kept.includes(it)) news++
+        kept = [it, ...kept.filter(one => one !== it)].slice(0, most)
+      }
+      expect(asked).toBe(news)
+    }),
+  )
+})

@@ -2,7 +2,7 @@ import { getContext, setContext } from 'svelte'
 import type { Words } from '../../../core/words'
 import type { Host } from '../../host'
 import type { Study } from '../heat/study.svelte'
-import type { Board } from './board.svelte'
+import type { Board, Turn } from './board.svelte'
 import type { Copies } from './copies.svelte'
 import type { Editing } from './editing.svelte'
 import type { File } from './file.svelte'
@@ -45,11 +45,20 @@ export type Look = {
 
 const key = Symbol('desk')
 const liveKey = Symbol('live desk')
+const turnsKey = Symbol('desks of the panels that take turns')
 
-/** Gives the desk of the panels, and that of what moves with the hand. */
-export const giveDesk = (desk: Desk, live: Pick<Desk, 'board' | 'readings'>): Desk => {
+type Read = Pick<Desk, 'board' | 'readings'>
+
+/** Gives the desk of the window, that of what moves with the hand, and those of the panels that follow it in turns. */
+export const giveDesk = (desk: Desk, live: Read, turns: Readonly<Record<Turn, Read>>): Desk => {
   setContext(liveKey, { ...desk, ...live })
+  setContext(turnsKey, turns)
   return setContext(key, desk)
+}
+
+/** What is built in here reads what its panel shows in its turn. */
+export const takeTurn = (turn: Turn): void => {
+  setContext(key, { ...theDesk(), ...getContext<Readonly<Record<Turn, Read>>>(turnsKey)[turn] })
 }
 
 /** The desk of the panels: while something moves, what they read follows in steps. */
