@@ -141,6 +141,16 @@ describe('a planner', () => {
       await chooseWord(page, 'opening.drains', 'Foamed or sealed over')
       await broken('slots').or(broken('Drain')).first().waitFor()
 
+      // The threshold 15 mm over floor and surface: both figures and the shortfall, then the decision as it is recorded.
+      await unfold(page, 'threshold')
+      await stateValue(page, 'Top of the threshold over the finished floor', '15')
+      await stateValue(page, 'Finished level outside over the finished floor', '0')
+      const upstand = broken('Upstand at the threshold')
+      await upstand.locator('.top').click()
+      for (const figure of ['15 mm', '150 mm', '−135 mm']) await upstand.getByText(figure).first().waitFor()
+      await upstand.getByRole('button', { name: /step-free: channel, fall away/ }).click()
+      await page.locator('.vr.refer', { hasText: 'Upstand at the threshold' }).waitFor()
+
       // What no geometry exists for is refused at its line with the range, whatever is typed.
       const refused = async (name: string, text: string): Promise<void> => {
         const field = fieldNamed(page, name)
@@ -171,7 +181,13 @@ describe('a planner', () => {
       const { path, project } = await savedAs(page)
       expect(Object.values(project.openings)[0]).toMatchObject({
         name: hostile,
-        told: { laps: { value: 'against' }, drains: { value: 'closed' } },
+        told: {
+          laps: { value: 'against' },
+          drains: { value: 'closed' },
+          threshold_mm: { value: 15 },
+          outside_mm: { value: 0 },
+          thresholdDrain: { value: 'special' },
+        },
       })
       await reopened(page, path)
       await rowOf(page, /Frame \d/).click()
