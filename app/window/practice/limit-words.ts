@@ -1,57 +1,7 @@
-import { frameMaterialName, revealFormName } from '../../../core/kinds'
 import type { Row } from '../../../core/practice'
 import { writeNumber } from '../../../core/units'
-import { same, type Words, words } from '../../../core/words'
-
-/** What a case of a limit depends on, and what a limit gives, by the keys of its row. */
-const keyName: Readonly<Record<string, Words>> = {
-  frame: words('frame', 'Rahmen'),
-  reveal: words('reveal', 'Leibung'),
-  length_mm: words('length', 'Länge'),
-  width_mm: words('width', 'Breite'),
-  depth_mm: words('depth', 'Tiefe'),
-  fall_mm: words('fall', 'Absturzhöhe'),
-  drain: words('water at the door', 'Wasser an der Tür'),
-  fixing: words('fixing', 'Befestigung'),
-  base: words('base', 'Untergrund'),
-  burglary: words('resists burglary', 'einbruchhemmend'),
-  exposure: words('exposure', 'Bewitterung'),
-  wall: words('wall', 'Wand'),
-  sill: words('sill', 'Fensterbank'),
-  by: words('covered by', 'überdeckt durch'),
-  of: words('of', 'von'),
-  table: words('table', 'Tabelle'),
-  rated: words('rated', 'nachgewiesen'),
-  room: words('room', 'Raum'),
-  air: words('air', 'Luft'),
-  movement_pct: words('movement', 'Bewegung'),
-  light: words('in the light', 'im Licht'),
-  least: words('at least', 'mindestens'),
-  least_mm: words('at least', 'mindestens'),
-  least_deg: words('at least', 'mindestens'),
-  most: words('at most', 'höchstens'),
-  most_mm: words('at most', 'höchstens'),
-  share: words('share of the width', 'Anteil der Breite'),
-  within_mm: words('give or take', 'zulässige Abweichung'),
-  mostShare: words('greatest share', 'größter Anteil'),
-  'share_pct.min': words('at least', 'mindestens'),
-  'share_pct.max': words('at most', 'höchstens'),
-  faces: words('faces', 'Flanken'),
-  diameters: words('diameters', 'Durchmesser'),
-  spacing_mm: words('spacing', 'Abstand'),
-  corner_mm: words('from the corner', 'ab Ecke'),
-  embedment_mm: words('embedment', 'Verankerung'),
-  sill_mm: words('up to sill height', 'bis Brüstungshöhe'),
-  movement_mm_m: words('movement', 'Bewegung'),
-  fRsi: words('temperature factor', 'Temperaturfaktor'),
-  humidity_pct: words('humidity at the surface', 'Feuchte an der Oberfläche'),
-  most_kg_m2: words('most water', 'höchstens Wasser'),
-}
-
-const valueName: Readonly<Record<string, Words>> = { ...frameMaterialName, ...revealFormName }
-
-/** The name of a key; one that has none speaks for itself. */
-export const nameOfKey = (key: string): Words => keyName[key] ?? same(key.replaceAll(/[_.-]/g, ' '))
+import { same, type Words } from '../../../core/words'
+import { nameInCase, nameInOutcome, nameOfKey } from './case-names'
 
 const unitOfEnd = [
   ['_mm_m', 'mm/m'],
@@ -59,14 +9,12 @@ const unitOfEnd = [
   ['_deg', '°'],
   ['_pct', '%'],
   ['_kg_m2', 'kg/m²'],
+  ['_N_mm2', 'N/mm²'],
 ] as const
 
 /** The unit that the name of a key says: of `share_pct.min` that of its group. */
 export const unitOfKey = (key: string): string =>
   unitOfEnd.find(([end]) => (key.split('.')[0] ?? key).endsWith(end))?.[1] ?? ''
-
-const nameOfValue = (value: unknown): Words =>
-  valueName[String(value)] ?? same(String(value).replaceAll('-', ' '))
 
 /** When a row holds, in words: nothing where it always does. */
 export const caseOf = (row: Row): Words => {
@@ -77,7 +25,7 @@ export const caseOf = (row: Row): Words => {
 const conditionOf = (key: string, asked: unknown): Words => {
   const name = nameOfKey(key)
   if (Array.isArray(asked)) {
-    const values = asked.map(nameOfValue)
+    const values = asked.map(it => nameInCase(key, String(it)))
     return {
       en: `${name.en}: ${values.map(it => it.en).join(', ')}`,
       de: `${name.de}: ${values.map(it => it.de).join(', ')}`,
@@ -108,12 +56,17 @@ export const leavesOf = (then: unknown, path: readonly string[] = []): readonly 
 
 /** What a limit gives that is no number, in words. */
 export const wordsOf = (then: unknown): Words => {
-  if (typeof then === 'string') return nameOfValue(then)
+  if (typeof then === 'string') return nameInOutcome(undefined, then)
   if (typeof then !== 'object' || then === null) return same('')
   const parts = Object.entries(then).flatMap(([key, value]) =>
     typeof value === 'number' || (typeof value === 'object' && !Array.isArray(value))
       ? []
-      : [{ name: nameOfKey(key), values: (Array.isArray(value) ? value : [value]).map(nameOfValue) }],
+      : [
+          {
+            name: nameOfKey(key),
+            values: (Array.isArray(value) ? value : [value]).map(it => nameInOutcome(key, String(it))),
+          },
+        ],
   )
   return {
     en: parts.map(it => `${it.name.en}: ${it.values.map(one => one.en).join(', ')}`).join('; '),
