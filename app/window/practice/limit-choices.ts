@@ -1,7 +1,7 @@
 import { choiceOf, type Project, type Word } from '../../../core/detail'
 import { planeName, planes } from '../../../core/kinds'
 import type { AnyRule } from '../../../core/rules'
-import { type Words, words } from '../../../core/words'
+import { listed, type Words, words } from '../../../core/words'
 
 /** A list of words in what a limit gives, by its key, and all the words that it may have. */
 export type WordList = {
@@ -25,9 +25,10 @@ export const wordListOf = (project: Project, rule: AnyRule, then: unknown): Word
 const isWords = (value: unknown): value is readonly string[] =>
   Array.isArray(value) && value.length > 0 && value.every(it => typeof it === 'string')
 
-/** The words of a list as people say them: "free or covered". */
-export const chosenWords = ({ chosen, offered }: WordList): Words => {
+/** The words of a list as people say them: "free or covered", for any of them will do; planes are asked for together. */
+export const chosenWords = ({ key, chosen, offered }: WordList): Words => {
   const names = chosen.flatMap(one => offered.find(it => it.value === one)?.name ?? [])
+  if (key === 'planes') return listed(names)
   return { en: names.map(it => it.en).join(' or '), de: names.map(it => it.de).join(' oder ') }
 }
 
