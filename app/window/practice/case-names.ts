@@ -154,10 +154,10 @@ const outcomes: Readonly<Record<string, { readonly name: Words; readonly values?
   from: {
     name: words('measured from', 'gemessen ab'),
     values: {
-      edge: words('the edge of the member', 'der Kante des Glieds'),
-      axis: words('the axis of the member', 'der Achse des Glieds'),
-      'inner-corner': words('the inner corner', 'der inneren Ecke'),
-      'outer-corner': words('the outer corner', 'der äußeren Ecke'),
+      edge: words('the edge of the member', 'Kante des Pfostens'),
+      axis: words('the axis of the member', 'Achse des Pfostens'),
+      'inner-corner': words('the inner corner', 'innere Ecke'),
+      'outer-corner': words('the outer corner', 'äußere Ecke'),
     },
   },
   planes: { name: words('planes', 'Ebenen'), values: planeName },
