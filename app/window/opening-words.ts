@@ -54,6 +54,7 @@ export const openingWords = {
   tellPhoto: words('What is told of the photo', 'Angaben zum Foto'),
   photoMissing: words('not in the file', 'nicht in der Datei'),
   photo: words('Photo', 'Foto'),
+  photoNumber: words('Photo {0}', 'Foto {0}'),
 
   waitedFor: words('{0} asked for', '{0} gefragt'),
   waitedForWhy: words(

@@ -242,6 +242,14 @@ describe('an installer', () => {
     await stateValue(page, 'Photo, at', '600')
     await page.locator('.photo input[type="date"]').fill('2026-03-14')
     await page.locator('.photo input[type="date"]').blur()
+    // Its pin stands in the ring under its number, and shows it in the list.
+    const pin = page.locator('.ring [data-photo]')
+    expect(await pin.locator('text').textContent()).toBe('1')
+    await page.locator('[data-area="fields"] [aria-controls="group-photos"]').click()
+    await pin.click()
+    await soon(async () =>
+      expect(await page.evaluate('document.activeElement.ariaLabel')).toBe('Look at the photo: old putty'),
+    )
     await page.getByRole('button', { name: 'Look at the photo: old putty' }).click()
     await page.getByRole('dialog').getByText('Left jamb · 600 mm').waitFor()
     await page.keyboard.press('Escape')

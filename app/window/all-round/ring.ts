@@ -105,6 +105,43 @@ export const cornerAt = (of: RingSizes, plane: Plane, [across, upright]: readonl
   return [upright === 'left' ? x0 : x1, across === 'head' ? y0 : y1]
 }
 
+/** A pin stands so far inside the light, clear of the dot of the cut. */
+const pin_px = 20
+
+/** Where the pin of a photo stands: inside a side at a share of it from its left or lower end, or in the middle of the light. */
+export const pinPlace = ({ x0, y0, x1, y1 }: Box, side: Side | undefined, share: number): At => {
+  const along = Math.max(0, Math.min(1, share))
+  const x = x0 + pin_px + (x1 - x0 - 2 * pin_px) * along
+  const y = y1 - pin_px - (y1 - y0 - 2 * pin_px) * along
+  switch (side) {
+    case 'head':
+      return [x, y0 + pin_px]
+    case 'sill':
+      return [x, y1 - pin_px]
+    case 'left':
+      return [x0 + pin_px, y]
+    case 'right':
+      return [x1 - pin_px, y]
+    case undefined:
+      return [(x0 + x1) / 2, (y0 + y1) / 2]
+  }
+}
+
+/** Two pins stand so far apart; beside so many in one place the next is set inwards, and further ones lie on the last. */
+const pinApart_px = 18
+const mostBeside = 3
+
+/** A place for a pin that leaves those before it to be seen: as it is, or further into the light. */
+export const clearOf = (taken: readonly At[], [x, y]: At, side: Side | undefined): At => {
+  const [dx, dy] = side ? outward[side] : [-1, 0]
+  const places = Array.from({ length: mostBeside + 1 }, (_, step): At => [
+    x - dx * step * pinApart_px,
+    y - dy * step * pinApart_px,
+  ])
+  const isFree = (at: At) => taken.every(it => Math.hypot(it[0] - at[0], it[1] - at[1]) >= pinApart_px - 0.5)
+  return places.find(isFree) ?? places[mostBeside] ?? [x, y]
+}
+
 /** A wider strip would cover the names. */
 const widest_px = 11
 

@@ -21,6 +21,7 @@ import { line, text } from '../sheet/marks'
 import { heatPieces } from './heat-pieces'
 import { inputsOf } from './inputs'
 import { paginate, type Piece } from './pages'
+import { photoPieces } from './photo-pieces'
 import { headingPiece, rowPiece, statusPiece } from './pieces'
 
 const [[left, low], [right, top]] = a4.frame
@@ -50,6 +51,7 @@ export const checkReport = (
     ...findingPieces(project, report, language),
     ...silentPieces(project, report, language),
     ...heatPieces(project, studies, language),
+    ...photoPieces(project, language),
     headingPiece(cautionsHeading[language], 1),
     ...cautions.map(it => rowPiece({ label: '–', text: it[language], labelWidth_mm: 5 })),
   ]

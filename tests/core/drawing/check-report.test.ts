@@ -3,6 +3,7 @@ import { samples } from '../../../core/detail'
 import { checkReport, type Drawing, inkOf, textWidth_mm } from '../../../core/drawing'
 import { check } from '../../../core/rules'
 import { languages } from '../../../core/words'
+import { photographed } from '../../given/photographed'
 
 const cases = samples.flatMap(({ file, project }) =>
   languages.map(language => ({ name: `${file}, ${language}`, project, language })),
@@ -48,4 +49,19 @@ describe.each(cases)('the check report of $name', ({ project, language }) => {
   it('counts its pages', () => {
     pages.forEach((page, at) => expect(wordsOn([page])).toContain(`${at + 1} / ${pages.length}`))
   })
+})
+
+it('a report lists the photos of the site by number, place, day, note and the beginning of their digest', () => {
+  const [sample] = samples
+  if (sample === undefined) throw new Error('no sample')
+  const words = (project: typeof sample.project) =>
+    wordsOn(checkReport(project, check(project), { language: 'en', palette: 'black' }))
+  const project = photographed(sample.project)
+  const said = words(project)
+  const [first] = Object.values(project.openings)[0]?.photos ?? []
+  const digest = first?.photo.slice(0, 'sha256:'.length + 8) ?? ''
+  expect(digest).toMatch(/^sha256:[0-9a-f]{8}$/)
+  expect(said).toContain(`left jamb · 300\u00a0mm · 2026-03-14 · old putty · ${digest}`)
+  expect(said.filter(it => /^Photo \d$/.test(it))).toEqual(['Photo 1', 'Photo 2', 'Photo 3'])
+  expect(words(sample.project).some(it => it.startsWith('Photo'))).toBe(false)
 })
