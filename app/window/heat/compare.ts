@@ -76,7 +76,9 @@ export const comparedPlaces = (
       view,
       facts: { ...facts, ...(it.coldest ? { coldest: it.coldest } : {}) },
       bands: ink(bands),
-      outlines: ink(drawn.marks.filter(mark => mark.kind !== 'area' && mark.layer !== 'words')),
+      outlines: ink(
+        drawn.marks.filter(mark => mark.kind !== 'area' && !(mark.kind === 'path' && mark.pen === 'break')),
+      ),
       lines: ink(lines),
     }
   })

@@ -29,7 +29,7 @@ export const inkArea = (
   }
   const { lines, rings, dots, solid } = drawHatch(mark, mark.hatch, 1, seen)
   const laid: Laid[] = []
-  const tint = solid ?? (palette === 'black' ? undefined : mark.tint)
+  const tint = fillOf({ solid, tint: mark.tint }, palette)
   if (tint !== undefined)
     laid.push({ layer: 'tint', ink: { kind: 'fill', as: solid ? 'solid' : 'tint', colour: tint, loops } })
   const pen = { pen: 'hatch' as const, ...strokeOf('hatch', scale, palette) }
@@ -41,6 +41,15 @@ export const inkArea = (
       ink: { kind: 'discs', as: 'mark', pen: 'hatch', colour: pen.colour, circles: dots },
     })
   return laid
+}
+
+/** What an area is filled with below its hatch: the black set has no tints, and what is solid is black like its lines. */
+export const fillOf = (
+  { solid, tint }: { readonly solid: string | undefined; readonly tint: string | undefined },
+  palette: Palette,
+): string | undefined => {
+  if (palette === 'colour') return solid ?? tint
+  return solid === undefined ? undefined : black
 }
 
 /** Points as flat coordinates. */

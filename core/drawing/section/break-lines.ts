@@ -74,7 +74,7 @@ const breakLine = (axis: 0 | 1, at: number, [from, to]: Span, scale: number): Vi
     axis === 0 ? [at + aside, along] : [along, at + aside]
   return {
     kind: 'path',
-    layer: 'words',
+    layer: 'seen',
     pen: 'break',
     closed: false,
     points: [

@@ -1,4 +1,4 @@
-import { drawHatch, hatchOf, type ViewMark } from '../../drawing'
+import { drawHatch, fillOf, hatchOf, type ViewMark } from '../../drawing'
 import type { Point } from '../../geometry'
 import { add, type Place } from './draft'
 import { circle, loopTags, pointsOf, polyline, solid, turned, twiceArea, upwards } from './figures'
@@ -16,7 +16,7 @@ export const drawArea = (place: Place, area: Area & { readonly hatch: NonNullabl
   const { draft, scale } = place
   const loops = [area.outline, ...area.holes].map(it => it.map(place.at)).filter(it => twiceArea(it) !== 0)
   const hatched = drawHatch(area, area.hatch, 1)
-  const tint = hatched.solid ?? (draft.look.palette === 'black' ? undefined : area.tint)
+  const tint = fillOf({ solid: hatched.solid, tint: area.tint }, draft.look.palette)
   const part = area.part === undefined ? {} : { part: area.part }
   if (tint !== undefined) {
     const on = fillLayer(draft, 'tint')

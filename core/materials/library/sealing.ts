@@ -52,7 +52,7 @@ export const sealing: readonly Material[] = [
   {
     id: 'pe-foam',
     name: words('polyethylene foam', 'Polyethylenschaum'),
-    hatch: 'gasket',
+    hatch: 'foam_cells',
     lambda_W_mK: 0.05,
     mu: { dry: 100, wet: 100 },
     emissivity: 0.9,

@@ -99,9 +99,9 @@ const anArea = fc
   })
 
 describe('the hatch set', () => {
-  it('has 26 hatches, each with a key of its own', () => {
-    expect(new Set(hatches.map(it => it.key)).size).toBe(26)
-    expect(hatches.length).toBe(26)
+  it('has 27 hatches, each with a key of its own', () => {
+    expect(new Set(hatches.map(it => it.key)).size).toBe(27)
+    expect(hatches.length).toBe(27)
   })
 
   it('has the hatch of every material', () => {

@@ -6,7 +6,7 @@ import { sourceIds } from '../../../core/sources'
 const hatches = [
   'masonry_dense', 'masonry_light', 'aac', 'concrete', 'concrete_rc', 'screed', 'plaster', 'insul_soft',
   'insul_rigid', 'insul_woodfibre', 'foam_joint', 'timber_cross', 'timber_long', 'wood_panel', 'steel', 'aluminium',
-  'plastic', 'gasket', 'sealant', 'tape_comp', 'glass', 'air_cavity', 'soil', 'fill_gravel', 'stone', 'existing',
+  'plastic', 'gasket', 'sealant', 'tape_comp', 'foam_cells', 'glass', 'air_cavity', 'soil', 'fill_gravel', 'stone', 'existing',
 ] // prettier-ignore
 
 test.each(materials)('$id lies within what building materials do', it => {

@@ -20,9 +20,16 @@ export const sealing: readonly Hatch[] = [
   {
     key: 'sealant',
     name: words('sealant', 'Dichtstoff'),
-    tint: '#5B5B66',
-    solid: '#5E5E5E',
-    least_mm: 0,
+    tint: '#C9C4D6',
+    families: [{ angle_deg: 0, pitch_mm: 0.9 }],
+    least_mm: 1,
+  },
+  {
+    key: 'foam_cells',
+    name: words('PE foam', 'PE-Schaum'),
+    tint: '#F0EDE2',
+    motif: { kind: 'circles', row_mm: 1, step_mm: 1.2, stagger_mm: 0.6, diameters_mm: [0.65, 0.65] },
+    least_mm: 1.6,
   },
   {
     key: 'tape_comp',
