@@ -140,7 +140,8 @@ const inputPieces = (project: Project, language: Language): readonly Piece[] => 
     ...values.map(it =>
       rowPiece({
         label: it.name[language],
-        labelWidth_mm: 84,
+        labelWidth_mm: 76,
+        numberWidth_mm: 66,
         number: it.value[language],
         text: it.basis[language],
         dashed: it.assumed,

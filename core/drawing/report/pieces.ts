@@ -34,6 +34,8 @@ type RowOf = {
   readonly text: string
   readonly number?: string
   readonly labelWidth_mm?: number
+  /** how wide the column of numbers is at the least, so that what stands behind them is one column too */
+  readonly numberWidth_mm?: number
   readonly indent_mm?: number
   readonly bold?: boolean
   /** an assumed value stands on a dashed line */
@@ -48,7 +50,10 @@ export const rowPiece = (it: RowOf): Piece => {
   const alone = it.text === '' && it.number === undefined
   const labelled = alone ? width_mm - indent : (it.labelWidth_mm ?? 36)
   const named = linesOf(it.label, labelled - 2, heights.note_mm, it.bold === true)
-  const numberWidth = it.number === undefined ? 0 : Math.max(26, textWidth_mm(it.number, heights.note_mm) + 4)
+  const numberWidth =
+    it.number === undefined
+      ? 0
+      : Math.max(it.numberWidth_mm ?? 26, textWidth_mm(it.number, heights.note_mm) + 4)
   const at = indent + labelled
   const lines = alone ? [] : linesOf(it.text, width_mm - at - numberWidth, heights.note_mm)
   const count = Math.max(1, named.length, lines.length)
