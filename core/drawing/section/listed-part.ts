@@ -16,6 +16,8 @@ export type ListedPart = {
   /** an assumed value stands in the note: it is underlined with dashes wherever it appears */
   readonly assumed: boolean
   readonly role: 'layer' | 'frame' | 'glazing' | 'seal' | 'fixing'
+  /** what its number points at where it has bodies of other materials too: the sheet of a sill, not the board behind it */
+  readonly pointedIn?: Id
   /** for what is drawn as one line: which of the membranes it is */
   readonly line?: Extract<Pen, 'membrane-inner' | 'membrane-outer' | 'membrane-water'>
 }

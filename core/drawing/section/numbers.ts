@@ -57,7 +57,10 @@ export const drawNumbers = (
 const isVisible = (site: Site): boolean => site.shapes.length + site.places.length > 0
 
 /** Bodies of one part on paper: those of a material, and the air or gas that it holds. */
-type Bodies = { readonly solid: readonly Shape[]; readonly clear: readonly Shape[] }
+type Bodies = {
+  readonly solid: readonly (Shape & { readonly material: Id })[]
+  readonly clear: readonly Shape[]
+}
 
 /** The visible bodies of each part of the section. */
 const bodiesOf = (
@@ -74,10 +77,11 @@ const bodiesOf = (
       .map(it => it.map(toPaper))
     if (loops.length === 0) continue
     const { solid, clear } = bodies.get(part) ?? { solid: [], clear: [] }
-    const isClear = fill.kind === 'air' || hatchOf(fill.material) === 'air_cavity'
     bodies.set(
       part,
-      isClear ? { solid, clear: [...clear, { loops }] } : { solid: [...solid, { loops }], clear },
+      fill.kind === 'air' || hatchOf(fill.material) === 'air_cavity'
+        ? { solid, clear: [...clear, { loops }] }
+        : { solid: [...solid, { loops, material: fill.material }], clear },
     )
   }
   return bodies
@@ -97,7 +101,9 @@ const siteOf = (
 ): Site => {
   // gas is seen through and not pointed at, except where a part is nothing but air
   const held = part.of.flatMap(it => bodies.get(it) ?? [])
-  const own = held.find(it => it.solid.length > 0)?.solid ?? held.find(it => it.clear.length > 0)?.clear ?? []
+  const solid = held.find(it => it.solid.length > 0)?.solid
+  const meant = solid?.filter(it => part.pointedIn === undefined || it.material === part.pointedIn) ?? []
+  const own = meant.length > 0 ? meant : (solid ?? held.find(it => it.clear.length > 0)?.clear ?? [])
   const seen = section.seen.filter(it => part.of.includes(it.part)).map(it => clipOutline(it.outline, window))
   const lines = section.lines.filter(it => part.of.includes(it.part)).flatMap(it => clipLine(it.path, window))
   return {
