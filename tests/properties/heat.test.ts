@@ -52,10 +52,13 @@ describe.each(runs.map(seeds => [`seeds ${seeds[0]} to ${seeds.at(-1)}`, seeds] 
       const broken: string[] = []
       let unsettled = 0
       for (const seed of seeds) {
-        const it = randomHeatSection(seed)
-        const [a, b] = [toldBy(seed), told(solved(mirroredAndTurned(it, seed)))]
-        if (a.errorShare === Infinity) unsettled++
-        else if (!agree(a, b))
+        const a = toldBy(seed)
+        if (a.errorShare === Infinity) {
+          unsettled++
+          continue
+        }
+        const b = told(solved(mirroredAndTurned(randomHeatSection(seed), seed)))
+        if (!agree(a, b))
           broken.push(`${seed}: ${a.inflow} is ${b.inflow}, told ${a.errorShare} ${b.errorShare}`)
       }
       expect(broken).toEqual([])
@@ -65,6 +68,8 @@ describe.each(runs.map(seeds => [`seeds ${seeds[0]} to ${seeds.at(-1)}`, seeds] 
     it('pass no less heat when a body conducts more', () => {
       const broken: string[] = []
       for (const seed of seeds) {
+        const a = toldBy(seed)
+        if (a.errorShare === Infinity) continue
         const it = randomHeatSection(seed)
         const random = randomFrom(seed + 1_000_000)
         const which = random.whole(0, it.bodies.length - 1)
@@ -75,8 +80,8 @@ describe.each(runs.map(seeds => [`seeds ${seeds[0]} to ${seeds.at(-1)}`, seeds] 
             b === which ? { ...body, lambda_W_mK: factor * body.lambda_W_mK } : body,
           ),
         }
-        const [a, b] = [toldBy(seed), told(solved(better))]
-        if (a.errorShare === Infinity || b.errorShare === Infinity) continue
+        const b = told(solved(better))
+        if (b.errorShare === Infinity) continue
         if (b.inflow < a.inflow * (1 - a.errorShare - 1e-6))
           broken.push(`${seed}: ${a.inflow} falls to ${b.inflow}`)
       }
