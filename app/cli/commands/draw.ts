@@ -14,7 +14,7 @@ export const draw: Command = {
   options: [
     {
       flags: '--to <file>',
-      says: 'where to write; its ending names the format, as in jamb.svg; a second sheet of an SVG goes into jamb-2.svg',
+      says: 'where to write; its ending names the format: .pdf, .svg or .dxf (a .png is saved in the window, which can paint); a second sheet of an SVG goes into jamb-2.svg',
     },
     {
       flags: '--scale <scale>',
