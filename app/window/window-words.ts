@@ -226,6 +226,7 @@ export const say = {
   changeLimit: words('Change for this project', 'Für dieses Projekt ändern'),
   dropLimit: words('Take back', 'Zurücknehmen'),
   ownLimitOf: words('Own limit: {0}', 'Eigener Grenzwert: {0}'),
+  otherwise: words('otherwise {0}', 'sonst {0}'),
   ownSource: words('this office', 'dieses Büro'),
   editPractice: words('Edit the limits …', 'Grenzwerte bearbeiten …'),
   editLimit: words('Change this limit …', 'Diesen Grenzwert ändern …'),
