@@ -95,6 +95,7 @@ export const fileWords = {
     'the samples show right beside wrong.',
     'zeigen die Beispiele richtig neben falsch.',
   ),
+  fieldsShare: words('Height of the fields', 'Höhe der Eingaben'),
   leftColumn: words('Width of the left column', 'Breite der linken Spalte'),
   rightColumn: words('Width of the right column', 'Breite der rechten Spalte'),
   dragOrArrows: words(

@@ -16,12 +16,17 @@ export type Liking = {
   /** widths of the columns in rem; nothing: as usual at this size of the window */
   left?: number | undefined
   right?: number | undefined
+  /** how much of the right column the fields take, in percent; nothing: as much as they need, up to half */
+  fields?: number | undefined
   /** the practice that a new joint begins with */
   practice: string
 }
 
 /** How far the columns can be drawn, in rem: 208 to 400 px and 320 to 480 px at usual text. */
 export const columns = { left: { min: 13, max: 25 }, right: { min: 20, max: 30 } } as const
+
+/** How far the line between fields and verdicts can be drawn, in percent of their column. */
+export const fieldsShare = { min: 20, max: 92 } as const
 
 export type Settings = Liking & {
   /** the colours in use: the theme, or what the system asks for */
@@ -92,6 +97,12 @@ export const newSettings = (page: Window): Settings => {
     set right(to) {
       liking.right = to
     },
+    get fields() {
+      return liking.fields
+    },
+    set fields(to) {
+      liking.fields = to
+    },
     get practice() {
       return liking.practice
     },
@@ -137,6 +148,7 @@ const sound = (found: object): Partial<Liking> => {
     ...(typeof it.numbers === 'boolean' && { numbers: it.numbers }),
     ...(isWithin(it.left, columns.left) && { left: it.left }),
     ...(isWithin(it.right, columns.right) && { right: it.right }),
+    ...(isWithin(it.fields, fieldsShare) && { fields: it.fields }),
     ...(practices.some(known => known.id === it.practice) && { practice: String(it.practice) }),
   }
 }
