@@ -12,7 +12,8 @@ export type Placed = { readonly seal: AnySeal; readonly bay: Bay }
  */
 export const arrange = (seals: readonly AnySeal[], joint: Bay): readonly Placed[] => {
   const width_mm = joint.frameFace[0][0] - joint.wallFace[0][0]
-  const depthOf = (seal: AnySeal) => kindOf(seal).takesDepth(seal, width_mm)
+  const depths = new Map(seals.map(seal => [seal, kindOf(seal).takesDepth(seal, width_mm)]))
+  const depthOf = (seal: AnySeal) => depths.get(seal) ?? 'rest'
   let outer = joint.from_mm
   let inner = joint.to_mm
   const placed = new Map<AnySeal, Bay>()
