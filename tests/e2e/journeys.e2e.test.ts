@@ -27,6 +27,7 @@ describe('a planner', () => {
       const { page, faults, strangers } = await open({ atStart: true, before: noPickers })
       await page.locator('.walls button', { hasText: 'External insulation on sand-lime' }).click()
       await page.locator('[data-grip]').first().waitFor()
+      await painted(page)
       const layers = [
         [/Lime-cement render/, '8', ''],
         [/Mineral wool/, '140', '0.035'],
@@ -131,6 +132,7 @@ describe('a planner', () => {
       const { page, faults } = await open({ atStart: true, before: noPickers })
       await page.locator('.walls button', { hasText: 'Concrete with ventilated cladding' }).click()
       await page.locator('[data-grip]').first().waitFor()
+      await painted(page)
       await page.locator('#stretch-outer-sill').click()
       await rowOf(page, /Frame \d/).click()
       await unfold(page, 'element')

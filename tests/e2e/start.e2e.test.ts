@@ -47,6 +47,7 @@ describe('the start', () => {
     await page.keyboard.press('ArrowUp')
     await page.keyboard.press('Enter')
     await page.locator('[data-grip]').first().waitFor()
+    await painted(page)
     expect(await page.locator('.saved').innerText()).toBe('as opened')
     expect(await page.getByRole('option', { name: /expanded polystyrene/i }).count()).toBe(1)
     // A joint that was just begun rests on what nobody has said yet.
@@ -57,6 +58,7 @@ describe('the start', () => {
     await page.keyboard.press('Delete')
     await page.keyboard.press('Control+1')
     await page.locator('[data-grip]').first().waitFor()
+    await painted(page)
     expect(await page.locator('.saved').innerText()).toBe('as opened')
   })
 })

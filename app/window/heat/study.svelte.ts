@@ -30,7 +30,8 @@ export type Study = {
 /** So long nothing has to move before longer work is begun. Ours. */
 const rest_ms = 180
 
-export const newStudy = (board: Board): Study => {
+/** `isOpen`: whether there is a joint to be looked at; before that, nothing is worked out. */
+export const newStudy = (board: Board, isOpen: () => boolean): Study => {
   let heat: Report = $state.raw({ findings: [], notApplicable: [] })
   let heatOf: Project | undefined = $state.raw()
   let cures: { key: string; project: Project; remedies: readonly Remedy[] } | undefined = $state.raw()
@@ -79,7 +80,8 @@ export const newStudy = (board: Board): Study => {
   // Rules are answered again a moment after each change, whether heat is shown or not.
   $effect(() => {
     const still = project
-    if (!isMoving) afterRest('report', () => ({ number: ++number, kind: 'report', project: still }))
+    if (!isMoving && isOpen())
+      afterRest('report', () => ({ number: ++number, kind: 'report', project: still }))
   })
 
   return {

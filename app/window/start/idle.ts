@@ -10,8 +10,13 @@ export const whenIdle = (things: readonly (() => void)[]): (() => void) => {
       turn(at + 1)
     })
   }
-  turn(0)
+  afterPaint(() => turn(0))
   return () => (isOver = true)
+}
+
+/** What is there already is painted first. */
+const afterPaint = (what: () => void): void => {
+  requestAnimationFrame(() => requestAnimationFrame(what))
 }
 
 /** Not every browser says when it is idle. */
