@@ -1,7 +1,12 @@
+import { mkdtempSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import type { Page } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
+import { samples, saveProject } from '../../core/detail'
+import { photographed } from '../given/photographed'
 import { clippedIn, lengthenWords } from './clipped'
-import { rowOf, unfold } from './journey'
+import { noPickers, reopened, rowOf, unfold } from './journey'
 import { seriousIn, smallIn } from './serious'
 import { painted, type Watched, withWindow } from './window'
 
@@ -15,7 +20,16 @@ type Panel = {
   readonly show: (page: Page) => Promise<void>
 }
 
-const groups: readonly Panel[] = ['zones', 'sizes', 'survey', 'photos', 'round', 'asked', 'air'].map(id => ({
+const groups: readonly Panel[] = [
+  'zones',
+  'sizes',
+  'survey',
+  'photos',
+  'round',
+  'asked',
+  'threshold',
+  'air',
+].map(id => ({
   name: `fields, ${id}`,
   at: '[data-area="fields"]',
   show: async page => {
@@ -88,6 +102,53 @@ const through = async ({ page }: Watched, look: (panel: Panel) => Promise<void>)
     await look(panel)
   }
 }
+
+/** The groups that a frame has, those with lists of their own first. */
+const longGroups = ['photos', 'round', 'survey', 'sizes', 'zones', 'threshold', 'asked', 'work', 'element']
+
+describe('the groups of fields at 200 % text', () => {
+  // A frame with photos, blocks and fixings, and a shutter box with all of its values.
+  const withPhotos = (() => {
+    const path = join(mkdtempSync(join(tmpdir(), 'panels-')), 'photos.jamb')
+    const project = samples.find(it => it.file === 'box-on-top')?.project
+    if (project) writeFileSync(path, saveProject(photographed(project)))
+    return path
+  })()
+  it.each(['en', 'de'] as const)(
+    'hold their words in %s, and words two fifths longer',
+    { timeout: 120_000 },
+    async language => {
+      const { page } = await open({ language, before: noPickers })
+      await reopened(page, withPhotos)
+      const found: string[] = []
+      const look = async (what: string) => {
+        await painted(page)
+        found.push(...(await clippedIn(page)).map(it => `${what}: ${it}`))
+      }
+      // What is chosen in a usual window is looked at in one of half its size.
+      const chosen = async (name: RegExp) => {
+        await page.setViewportSize({ width: 1280, height: 720 })
+        await rowOf(page, name).click()
+        await page.setViewportSize({ width: 640, height: 360 })
+        await page.locator('#tab-fields').click()
+      }
+      await page.locator('#stretch-outer-head').click()
+      await chosen(/Shutter box|Rollladenkasten/)
+      await look('box')
+      await lengthenWords(page)
+      await look('box, longer words')
+      await chosen(/Frame \d|Rahmen \d/)
+      for (const id of longGroups) {
+        await unfold(page, id)
+        await look(id)
+      }
+      expect(await page.locator('.photo').count()).toBe(3)
+      await lengthenWords(page)
+      await look('longer words')
+      expect([...new Set(found)]).toEqual([])
+    },
+  )
+})
 
 describe('every panel', () => {
   it.each([
