@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import type { Page } from 'playwright-core'
-import { painted, valueOf, withWindow } from './window'
+import { fieldsOfPart, isSame, missingOf } from '../../app/window/fields/fields-of-part'
+import { isAbout } from '../../app/window/parts/rows'
+import { beginWith, frameOf, starters, zonesOf } from '../../core/detail'
+import { check } from '../../core/rules'
+import { chooseWord, rowOf, unfold } from './journey'
+import { painted, soon, valueOf, withWindow } from './window'
 
 const open = withWindow()
 const joint = 'Joint, this side'
@@ -26,6 +31,38 @@ describe('a range field', () => {
     expect(await valueOf(page, joint)).toBe(shown)
     await page.keyboard.press('Control+z')
     expect(await valueOf(page, joint)).toBe('11 to 17')
+  })
+})
+
+describe('a group that is folded away', () => {
+  it('says how many of its values verdicts wait for, and no more once they are stated', async () => {
+    const plan = starters.find(it => it.id === 'clad-concrete')
+    if (plan === undefined) throw new Error('no such wall')
+    const project = beginWith(plan, 'DE')
+    const place = zonesOf(project).find(it => it.side === 'left')
+    if (place === undefined) throw new Error('no left jamb')
+    const missing = missingOf(check(project).findings.filter(it => isAbout(it, place)))
+    const { groups } = fieldsOfPart(project, place, [], frameOf(project, place.opening).id)
+    const waiting = new Map(
+      groups.map(it => [it.id, it.rows.filter(row => missing.some(one => isSame(one, row.at))).length]),
+    )
+    const asked = waiting.get('work') ?? 0
+    expect(asked).toBeGreaterThan(1)
+
+    const { page } = await open({ atStart: true })
+    await page.locator('.walls button', { hasText: 'Concrete with ventilated cladding' }).click()
+    await page.locator('[data-grip]').first().waitFor()
+    await rowOf(page, /Frame \d/).click()
+    const said = async (id: string): Promise<number> => {
+      const waits = page.locator(`[aria-controls="group-${id}"] .waits span`).first()
+      return (await waits.count()) === 0 ? 0 : parseInt(await waits.innerText(), 10)
+    }
+    for (const [id, count] of waiting) if (id !== 'main') expect(await said(id), id).toBe(count)
+    await unfold(page, 'work')
+    await chooseWord(page, 'opening.corners', 'Closed')
+    await soon(async () => expect(await said('work')).toBe(asked - 1))
+    await page.keyboard.press('Control+z')
+    await soon(async () => expect(await said('work')).toBe(asked))
   })
 })
 

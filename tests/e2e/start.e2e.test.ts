@@ -98,9 +98,12 @@ describe('the views', () => {
     const { page: joint } = await open({ ...size, beside: page })
     for (const view of ['joint', 'sheet', 'work'] as const) {
       await joint.locator(`#view-${view}`).click()
+      // Panels are built in frames of their own: words are made longer when the last one stands.
+      if (view === 'joint') await joint.locator('main.joint[aria-busy="false"]').waitFor()
       await painted(joint)
       expect(await clippedIn(joint), view).toEqual([])
       await lengthenWords(joint)
+      await painted(joint)
       expect(await clippedIn(joint), `${view}, longer words`).toEqual([])
     }
   })
@@ -138,6 +141,45 @@ describe('the columns', () => {
     await left.dblclick()
     expect((await widths(page))[0]).toBe(240)
     expect(await clippedIn(page)).toEqual([])
+  })
+})
+
+describe('the line between fields and verdicts', () => {
+  const shares = (page: Page) =>
+    page.evaluate<readonly [fields: number, verdicts: number]>(
+      `['fields', 'verdicts'].map(it => document.querySelector('.right > .' + it).getBoundingClientRect().height / document.querySelector('.col.right').clientHeight)`,
+    )
+  it('is drawn by hand and by key, gives both what is left, and is remembered', async () => {
+    const { page } = await open()
+    const line = page.getByRole('separator', { name: 'Height of the fields' })
+    const usual = await shares(page)
+    expect(usual[0]).toBeLessThanOrEqual(0.51)
+    const box = await line.boundingBox()
+    if (box === null) throw new Error('no line to draw')
+    const x = box.x + box.width / 2
+    await page.mouse.move(x, box.y + box.height / 2)
+    await page.mouse.down()
+    await page.mouse.move(x, 500, { steps: 4 })
+    await page.mouse.up()
+    // The column begins below the head bar, at 40, and is 650 high.
+    const [fields, verdicts] = await shares(page)
+    expect(fields).toBeCloseTo(460 / 650, 2)
+    expect(fields + verdicts).toBeCloseTo(1, 2)
+    await line.focus()
+    await page.keyboard.press('End')
+    expect((await shares(page))[0]).toBeCloseTo(0.92, 2)
+    await page.getByRole('heading', { name: 'Verdicts' }).waitFor()
+    await page.keyboard.press('Home')
+    expect((await shares(page))[0]).toBeCloseTo(0.2, 2)
+    await page.keyboard.press('ArrowDown')
+    expect(await line.getAttribute('aria-valuenow')).toBe('24')
+    expect(await clippedIn(page)).toEqual([])
+    const kept = JSON.parse(
+      await page.evaluate<string>(`localStorage.getItem('jambwright.liking')`),
+    ) as object
+    expect(kept).toMatchObject({ fields: 24 })
+    await line.dblclick()
+    expect((await shares(page))[0]).toBeCloseTo(usual[0], 2)
   })
 })
 
