@@ -31,6 +31,8 @@ export type Hatching = {
   readonly size?: Point
   readonly mirrored?: true
   readonly closer?: true
+  /** drawn however thin its area is: the field of a legend */
+  readonly always?: true
 }
 
 /**

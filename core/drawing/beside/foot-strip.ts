@@ -5,7 +5,7 @@ import { blockHeight_mm } from '../sheet/headings'
 import { drawLegend, type LegendEntry, legendHeight_mm } from '../sheet/legend'
 import { legendOfAll } from '../sheet/listed-sheet'
 import { line } from '../sheet/marks'
-import { drawNotes, type Notes } from '../sheet/notes'
+import { drawNotes, type Notes, notesHeight_mm } from '../sheet/notes'
 import { a3, titleBlock_mm } from '../sheet/paper'
 import { cautionNotes } from '../sheet/sheet-notes'
 import type { Pair } from './faults'
@@ -16,11 +16,12 @@ const pad_mm = 3
 const cautions_mm = 58
 const legend_mm = a3.frame[1][0] - titleBlock_mm[0] - a3.frame[0][0] - cautions_mm - 4 * pad_mm
 
-/** How high the strip at the foot is: as high as the title block, or as its legend. */
+/** How high the strip at the foot is: as high as the title block, its legend or its cautions. */
 export const stripHeight_mm = (pair: Pair, titled: Project, language: Language): number =>
   Math.max(
     blockHeight_mm(titled, 0),
     legendHeight_mm(legendOfBoth(pair, language).length, legend_mm) + 2 * pad_mm,
+    notesHeight_mm(cautionsOf(pair), cautions_mm, language) + 2 * pad_mm,
   )
 
 /** Beside the title block: what hatches and lines mean, and what stands on every sheet. */

@@ -46,6 +46,7 @@ export const densityOf = (
   hatching: Hatching,
   scale: number,
 ): 'solid' | 'bare' | 'hatched' => {
+  if (hatching.always) return 'hatched'
   const thickness_mm = thicknessOf_mm(area) * scale
   if (thickness_mm < solidBelow_mm) return 'solid'
   return thickness_mm < hatchOf(hatching.key).least_mm ? 'bare' : 'hatched'

@@ -1,6 +1,6 @@
 import { frameOf, known, type Part, partsOf, type Project, type ZonePlace } from '../../detail'
 import type { Id } from '../../geometry'
-import { memberId } from '../../section'
+import { memberId, type Section } from '../../section'
 import { filled, type Words, words } from '../../words'
 import type { ListedPart } from './listed-part'
 
@@ -20,6 +20,7 @@ export const listedParts = (project: Project, place: ZonePlace): readonly Listed
         known(project, { field: 'layer.thickness', part: part.id })?.basis === 'assumed',
       role: roleOf(part, frame.id),
       ...(line && { line }),
+      ...(part.kind === 'sill' && part.material !== undefined && { pointedIn: part.material }),
     }
   })
 }
@@ -44,6 +45,16 @@ const lineOf = (project: Project, part: Id): ListedPart['line'] => {
   }
   return undefined
 }
+
+/** Whether a part is in a section at all: a list of several cuts has parts that one of them lacks. */
+export const isThere = (part: ListedPart, section: Section): boolean =>
+  section.regions.some(it => part.of.includes(it.part)) ||
+  section.lines.some(it => part.of.includes(it.part)) ||
+  section.seen.some(it => part.of.includes(it.part))
+
+/** The parts that a sheet of some cuts lists: of the fixings those that one of them shows, with the numbers that they have. */
+export const onSheet = (parts: readonly ListedPart[], sections: readonly Section[]): readonly ListedPart[] =>
+  parts.filter(part => part.role !== 'fixing' || sections.some(it => isThere(part, it)))
 
 /** The number of each part at a zone, as sheets and lists print it. */
 export const partNumbers = (project: Project, place: ZonePlace): ReadonlyMap<Id, string> =>

@@ -3,7 +3,7 @@ import type { Id } from '../../geometry'
 import { filled, same, type Some, words } from '../../words'
 import type { Drawing } from '../mark'
 import type { ListedPart } from '../section/listed-part'
-import { listedParts } from '../section/listed-parts'
+import { listedParts, onSheet } from '../section/listed-parts'
 import type { Cut } from './cut-block'
 import { checkRuler, scaleBar, scaleBarLength_mm, sheetFrame } from './frame'
 import { blockMarks, headingMarks, scaleWords, unitWords } from './headings'
@@ -121,10 +121,11 @@ export const mergedParts = (
   cuts: readonly Omit<Cut, 'letter'>[],
 ): readonly ListedPart[] => {
   const merged: ListedPart[] = []
+  const sections = cuts.map(it => it.section)
   for (const { place } of cuts) {
     let at = 0
     const here = new Set<Id>()
-    for (const part of listedParts(project, place)) {
+    for (const part of onSheet(listedParts(project, place), sections)) {
       const name = likenessOf(project, part)
       const same = merged.findIndex(it => it.id === part.id)
       const known =

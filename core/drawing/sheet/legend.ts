@@ -1,7 +1,8 @@
 import type { Point } from '../../geometry'
 import { type Language, words, type Words } from '../../words'
-import { hatches } from '../hatches/all'
-import type { Pen, View, ViewMark } from '../mark'
+import { hatches, hatchOf } from '../hatches/all'
+import { densityOf } from '../hatches/draw-hatch'
+import type { Hatching, Pen, View, ViewMark } from '../mark'
 import { heights, linePitch, linesOf } from '../text/lettering'
 import { boxOf, text } from './marks'
 
@@ -16,9 +17,16 @@ const membranes: readonly { readonly pen: Pen; readonly name: Words }[] = [
   { pen: 'membrane-water', name: words('water layer', 'Wasserebene') },
 ]
 
-/** The entries of a legend: only what occurs, in the order of the set. Air needs none. */
-export const legendOf = (view: View): readonly LegendEntry[] => {
-  const keys = new Set(view.marks.flatMap(it => (it.kind === 'area' && it.hatch ? [it.hatch.key] : [])))
+/**
+ * The entries of a legend at a scale: only what is seen at it, in the order of the set. Air needs none, and neither does
+ * what is so thin everywhere that it is solid whatever its hatch.
+ */
+export const legendOf = (view: View, scale: number): readonly LegendEntry[] => {
+  const keys = new Set(
+    view.marks.flatMap(it =>
+      it.kind === 'area' && it.hatch && isSeen(it, it.hatch, scale) ? [it.hatch.key] : [],
+    ),
+  )
   const drawn = new Set(view.marks.flatMap(it => (it.kind === 'path' ? [it.pen] : [])))
   return [
     ...hatches
@@ -29,6 +37,11 @@ export const legendOf = (view: View): readonly LegendEntry[] => {
       .map(({ pen, name }): LegendEntry => ({ kind: 'line', pen, name })),
   ]
 }
+
+const isSeen = (area: Pick<Area, 'outline' | 'holes'>, hatching: Hatching, scale: number): boolean =>
+  hatchOf(hatching.key).solid !== undefined || densityOf(area, hatching, scale) !== 'solid'
+
+type Area = Extract<ViewMark, { kind: 'area' }>
 
 const swatch_mm: Point = [9, 6]
 const row_mm = 8
@@ -83,7 +96,7 @@ const swatchOf = (key: string, at: Point): readonly ViewMark[] => {
       layer: 'sheet',
       outline,
       holes: [],
-      hatch: { key, origin: at, turn_deg: 0, size: swatch_mm },
+      hatch: { key, origin: at, turn_deg: 0, size: swatch_mm, always: true },
       tint,
     },
     { kind: 'path', layer: 'sheet', pen: 'stroke', points: outline, closed: true },

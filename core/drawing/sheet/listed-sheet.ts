@@ -4,6 +4,7 @@ import { check } from '../../rules'
 import type { Language, Some } from '../../words'
 import { drawSection } from '../section/draw-section'
 import type { ListedPart } from '../section/listed-part'
+import { onSheet } from '../section/listed-parts'
 import { standOf, usualWindow, zoneLook } from '../section/zone-view'
 import { noteIn } from '../sizes/lengths'
 import { type Cut, type CutBlock, type CutBlocks, mostTries, scaledCut } from './cut-block'
@@ -24,7 +25,7 @@ export const pad_mm = 3
 const heading_mm = 16
 
 /** Widths of the column of lists that are tried; a narrower one leaves more room for thick walls. Ours. */
-const listWidths_mm = [titleBlock_mm[0], 164, 152] as const
+const listWidths_mm = [titleBlock_mm[0], 164, 152, 144] as const
 
 /** Where everything stands at the first of some scales at which it fits; the scales behind that are not looked at. */
 export const arrangedFirst = (scales: readonly number[], of: ListedPlan): OnListed | undefined => {
@@ -87,7 +88,7 @@ const arrangedWith = (scale: number, of: ListedPlan, blocks: readonly CutBlock[]
   const [[, y0], [x1, y1]] = listedPaper.frame
   for (const width of listWidths_mm)
     for (const withKey of [false, true]) {
-      const lists = of.lists({ left: x1 - width, right: x1, low: y0 + of.block_mm, top: y1, withKey })
+      const lists = of.lists({ left: x1 - width, right: x1, low: y0 + of.block_mm, top: y1, withKey }, scale)
       if (lists === undefined) continue
       const placed = placeBlocks(blocks, regionBeside(width, of), !withKey)
       if (placed.fits) return { scale, placed, lists, right: x1 - width, keyAt: lists.keyAt ?? placed.keyAt }
@@ -114,16 +115,17 @@ export const listedPlan = (
   listed: readonly ListedPart[],
   { language, unit = 'mm', report = check(project) }: Pick<SheetOptions, 'language' | 'unit' | 'report'>,
 ) => {
-  const parts = listed.map(it => ({ ...it, note: noteIn(it.note, unit) }))
+  const sections = cuts.map(it => it.section)
+  const parts = onSheet(listed, sections).map(it => ({ ...it, note: noteIn(it.note, unit) }))
   const places = cuts.map(it => it.place)
   const lists = {
     parts,
-    entries: legendOfAll(project, cuts, language),
     open: openItems(report, places),
     assumed: assumedAtAll(project, places, unit),
     count: cuts.length,
   }
   const laid = new Map<string, ReturnType<typeof cutLists>>()
+  const entriesAt = new Map<number, readonly LegendEntry[]>()
   return {
     parts,
     block_mm: blockHeight_mm(project, revisionRows),
@@ -131,10 +133,14 @@ export const listedPlan = (
     /** whether the model holds a level at one of the cuts: it is drawn where there is room for it */
     hasLevels: cuts.some(it => levelAt(project, it.place, { language, unit }) !== undefined),
     cuts: cuts.map(it => scaledCut(project, it, parts, { language, unit, titled: cuts.length > 1 })),
-    // The same column is asked for at every scale and with every room for numbers.
-    lists: (column: Omit<ListColumn, 'language' | 'unit'>) => {
-      const key = JSON.stringify(column)
-      if (!laid.has(key)) laid.set(key, cutLists(project, lists, { ...column, language, unit }))
+    // The same column is asked for with every room for numbers.
+    lists: (column: Omit<ListColumn, 'language' | 'unit'>, scale: number) => {
+      const key = JSON.stringify([column, scale])
+      if (!laid.has(key)) {
+        const entries = entriesAt.get(scale) ?? legendOfAll(project, cuts, language, scale)
+        entriesAt.set(scale, entries)
+        laid.set(key, cutLists(project, { ...lists, entries }, { ...column, language, unit }))
+      }
       return laid.get(key)
     },
   }
@@ -144,11 +150,12 @@ export const listedPlan = (
 export const isUpright = ({ place: { side } }: Pick<Cut, 'place'>): boolean =>
   side === 'head' || side === 'sill'
 
-/** What the cuts of a sheet show and a reader must know, once for all: hatches, then membranes. */
+/** What the cuts of a sheet show at a scale and a reader must know, once for all: hatches, then membranes. */
 export const legendOfAll = (
   project: Project,
   cuts: readonly Pick<Cut, 'place' | 'section'>[],
   language: Language,
+  scale = 1,
 ): readonly LegendEntry[] => {
   const all = cuts.flatMap(({ place, section }) =>
     legendOf(
@@ -160,6 +167,7 @@ export const legendOfAll = (
         scale: 0.2,
         show: { sizes: false, numbers: false },
       }).view,
+      scale,
     ),
   )
   const named = new Map(all.map(it => [it.name.en, it]))

@@ -1,8 +1,9 @@
 import type { Project, ZonePlace } from '../../detail'
 import { check } from '../../rules'
+import type { Section } from '../../section'
 import { filled, words } from '../../words'
 import type { Drawing } from '../mark'
-import { listedParts } from '../section/listed-parts'
+import { listedParts, onSheet } from '../section/listed-parts'
 import { noteIn } from '../sizes/lengths'
 import { cutLists } from './cut-lists'
 import { checkRuler, sheetFrame } from './frame'
@@ -24,11 +25,14 @@ const heading_mm = 18
  */
 export const listsSheet = (
   project: Project,
-  place: ZonePlace,
+  { place, section }: { readonly place: ZonePlace; readonly section: Section },
   options: SheetOptions & { readonly scale: number },
 ): Drawing | undefined => {
   const { language, unit = 'mm', report = check(project) } = options
-  const parts = listedParts(project, place).map(it => ({ ...it, note: noteIn(it.note, unit) }))
+  const parts = onSheet(listedParts(project, place), [section]).map(it => ({
+    ...it,
+    note: noteIn(it.note, unit),
+  }))
   const [[left, low], [right, top]] = a4.frame
   const listed = {
     parts,
