@@ -1,4 +1,5 @@
 import type { Point } from '../../geometry'
+import { noReach } from './cut-room'
 import { a3, a4, type Paper } from './paper'
 import {
   acrossOf,
@@ -9,7 +10,8 @@ import {
   gap_mm,
   heading_mm,
   labels_mm,
-  margins,
+  liftsFor,
+  marginsAt,
   noteColumnOf,
   onPaper,
   pad_mm,
@@ -45,10 +47,13 @@ export type Asked = { readonly scale?: number; readonly paper?: Paper['name'] }
  */
 export const arrange = (wanted: Wanted, asked: Asked): Arrangement => {
   const tried = triedFor(asked)
-  const all = (tried.length === 0 ? attempts : tried).map(it => arrangedOn(it, wanted))
-  const fitting = all.find(it => it.fits) ?? all[all.length - 1]
-  if (fitting === undefined) throw new Error('no sheet to choose from')
-  return fitting.arrangement
+  let last: Arranged | undefined
+  for (const attempt of tried.length === 0 ? attempts : tried) {
+    last = arrangedOn(attempt, wanted)
+    if (last.fits) break
+  }
+  if (last === undefined) throw new Error('no sheet to choose from')
+  return last.arrangement
 }
 
 const triedFor = ({ scale, paper }: Asked): readonly Attempt[] =>
@@ -66,39 +71,47 @@ export const fittingScales = (wanted: Wanted, paper?: Paper['name']): readonly n
   return [...new Set(fitting.map(it => it.scale))].toSorted((a, b) => b - a)
 }
 
-const arrangedOn = (
-  attempt: Attempt,
-  wanted: Wanted,
-): { readonly fits: boolean; readonly arrangement: Arrangement } => {
+type Arranged = { readonly fits: boolean; readonly arrangement: Arrangement }
+
+/** With its level where that has room, else without. What does not fit without chains does not fit with them. */
+const arrangedOn = (attempt: Attempt, wanted: Wanted): Arranged => {
+  const bare = arrangedAs(attempt, { ...wanted, level_mm: 0, reach: () => noReach })
+  if (!bare.fits) return bare
+  const withLevel = wanted.level_mm > 0 ? arrangedAs(attempt, wanted) : undefined
+  return withLevel?.fits ? withLevel : arrangedAs(attempt, { ...wanted, level_mm: 0 })
+}
+
+const arrangedAs = (attempt: Attempt, wanted: Wanted): Arranged => {
   const { paper, scale } = attempt
   const across = acrossOf(attempt, wanted)
   const noteColumn = attempt.notes === 'column' ? noteColumnOf(across, wanted, scale) : undefined
   const below = belowOf(attempt, wanted, noteColumn)
   const [, height] = onPaper(wanted, scale)
-  const margin = margins(wanted)
+  const margin = marginsAt(wanted, scale)
   const [[x0], [, y1]] = paper.frame
   const tall = y1 - below.foot - heading_mm - margin.top - margin.bottom - height
-  const viewAt: Point = [
-    across.viewX,
-    below.foot + margin.bottom + Math.max(0, Math.min(tall * lift, tall - above_mm)),
-  ]
+  const lowest = below.foot + margin.bottom
+  const [least, most] = liftsFor(attempt, wanted, across, { lowest, foot: below.foot })
+  const usual = Math.min(Math.max(tall * lift, least), most)
+  const viewAt: Point = [across.viewX, lowest + Math.max(0, Math.min(usual, tall - above_mm))]
   const columns = columnsOf(attempt, wanted, across, {
     viewAt,
     foot: below.foot,
     notes_mm: noteColumn ? below.notes_mm + onFoot_mm + 6 : 0,
   })
-  const pitch_mm = wanted.labelPitch_mm(across.words)
   const room = columns.reduce(
-    (sum, it) => sum + Math.max(0, Math.floor((it.high - it.low) / pitch_mm + 1e-6) + 1),
+    (sum, it) =>
+      sum + Math.max(0, Math.floor((it.high - it.low) / wanted.labelPitch_mm(across.words) + 1e-6) + 1),
     0,
   )
   return {
-    fits: across.words >= labels_mm.least && tall >= 0 && wanted.labels <= room,
+    fits: across.words >= leastWords_mm(wanted) && tall >= 0 && wanted.labels <= room,
     arrangement: {
       paper,
       scale,
       viewAt,
       columns,
+      ...(wanted.level_mm > 0 && { levelX: across.viewX - margin.left }),
       legend: { at: [below.x, below.top], width_mm: below.width_mm },
       notes: noteColumn
         ? {
@@ -111,6 +124,9 @@ const arrangedOn = (
     },
   }
 }
+
+const leastWords_mm = ({ longestWord_mm }: Wanted): number =>
+  Math.min(labels_mm.least, Math.max(labels_mm.narrowest, longestWord_mm))
 
 /** Notes in the column of labels stand on the line over the legend. */
 const onFoot_mm = 2

@@ -6,6 +6,7 @@ import type { Mark, View, ViewMark } from '../mark'
 import { placeView } from '../place-view'
 import { drawSection, type Numbered, numberSection, sizesOf } from '../section/draw-section'
 import type { ListedPart } from '../section/listed-part'
+import { isThere } from '../section/listed-parts'
 import { chainsAcross, chainsThrough } from '../section/section-sizes'
 import { standOf, usualWindow, zoneLook } from '../section/zone-view'
 import type { LengthUnit } from '../sizes/lengths'
@@ -136,10 +137,12 @@ export const scaledCut = (
             marks: [
               ...head,
               ...beside,
-              ...sideWords(view, [...head, ...beside], language, [
-                [x, y],
-                [x + taken_mm[0], y + taken_mm[1]],
-              ]),
+              ...sideWords(view, [...head, ...beside], language, {
+                room: [
+                  [x, y],
+                  [x + taken_mm[0], y + taken_mm[1]],
+                ],
+              }),
             ],
           }
         },
@@ -195,9 +198,3 @@ const titleMarks = (
     text(`${cut[language]} · ${scaleWords(scale)}`, [x, y - 4.4], { faint: true }),
   ]
 }
-
-/** Whether a part is in a section at all: a list of several cuts has parts that one of them lacks. */
-const isThere = (part: ListedPart, section: Section): boolean =>
-  section.regions.some(it => part.of.includes(it.part)) ||
-  section.lines.some(it => part.of.includes(it.part)) ||
-  section.seen.some(it => part.of.includes(it.part))

@@ -4,7 +4,7 @@ import type { View, ViewMark } from '../mark'
 import { placeView } from '../place-view'
 import { callout } from '../style/spacing'
 import { heights } from '../text/lettering'
-import { margins, onPaper } from './room'
+import { margins, marginsWith, onPaper, type Reach } from './room'
 
 /** What words for inside and outside take above a cut where they have no room beside it. */
 const sideWord_mm = 10
@@ -39,7 +39,7 @@ export const noRoom: Room = { size_mm: [0, 0], viewAt: [0, 0], column: noColumn,
 /** What a cut at a scale wants room for. */
 type Wanting = Pick<View, 'turn_deg' | 'mirrored' | 'window' | 'scale'> & {
   readonly chains: { readonly through: number; readonly across: number }
-  readonly reach: readonly [low: Point, high: Point]
+  readonly reach: Reach
   readonly count: number
   readonly title_mm: number
 }
@@ -52,13 +52,7 @@ const roomOf = ({ way_mm, more_mm }: Try, of: Wanting): Room => {
   const stand = { turn_deg: of.turn_deg, mirrored: of.mirrored }
   const usual = margins({ stand, chains: of.chains })
   const [width, height] = onPaper({ window: of.window, stand }, of.scale)
-  const [low, high] = of.reach
-  const margin = {
-    left: Math.max(usual.left, -low[0]),
-    right: Math.max(usual.right, high[0] - width),
-    top: Math.max(usual.top, high[1] - height),
-    bottom: Math.max(usual.bottom, -low[1]),
-  }
+  const margin = marginsWith(usual, of.reach, [width, height])
   const level = of.turn_deg === 0
   const extra = Math.max(0, (of.count - 1) * pitch_mm + more_mm + 2 * offEnd_mm - height)
   const [up, down] = level || of.mirrored ? [extra, 0] : [0, extra]
@@ -83,16 +77,13 @@ const roomOf = ({ way_mm, more_mm }: Try, of: Wanting): Room => {
 }
 
 /** Chains that are not laid out yet reach nowhere: a cut takes at least what it takes with these. */
-export const noReach: readonly [Point, Point] = [
+export const noReach: Reach = [
   [0, 0],
   [0, 0],
 ]
 
 /** How far chains reach, raised words included: lower left and upper right corner, from the corner of the view. */
-export const reachOf = (
-  sizes: readonly ViewMark[],
-  on: Parameters<typeof placeView>[0],
-): readonly [Point, Point] => {
+export const reachOf = (sizes: readonly ViewMark[], on: Parameters<typeof placeView>[0]): Reach => {
   const { toPaper } = placeView(on)
   const places = sizes.flatMap((mark): readonly Point[] =>
     mark.kind === 'dimension'

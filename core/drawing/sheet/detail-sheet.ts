@@ -4,22 +4,25 @@ import type { Language, Some } from '../../words'
 import { check } from '../../rules'
 import { inkOfView } from '../ink/ink-drawing'
 import type { Drawing, Mark, View } from '../mark'
-import { drawSection } from '../section/draw-section'
+import { placeView } from '../place-view'
+import { drawSection, sizesOf } from '../section/draw-section'
 import type { ListedPart } from '../section/listed-part'
 import { chainsAcross, chainsThrough } from '../section/section-sizes'
 import { standOf, usualWindow, zoneLook } from '../section/zone-view'
 import { arrange, fittingScales } from './arrange'
+import { reachOf } from './cut-room'
 import { keyElevation, keySize_mm } from './key-elevation'
 import type { Paper } from './paper'
-import { type Arrangement, heading_mm, type LabelColumn, type Wanted } from './room'
+import { type Arrangement, heading_mm, type LabelColumn, type Reach, type Wanted } from './room'
 import { checkRuler, sheetFrame } from './frame'
 import { heatBlock, heatBlockHeight_mm } from './heat-block'
 import { blockHeight_mm, blockMarks, heading, headingOf, titleOfCut } from './headings'
-import { drawLabels, slotPitch_mm } from './labels'
+import { drawLabels, longestWord_mm, slotPitch_mm } from './labels'
 import { drawLegend, legendHeight_mm, legendOf } from './legend'
 import { legendMarks, notesMarks, notesOf, notesTall_mm } from './sheet-notes'
-import { sideWords } from './side-words'
+import { type Box, sideWords } from './side-words'
 import { oneCutScales, oneCutSheet } from './one-cut-sheet'
+import { levelAt, levelMarks, levelTakes_mm } from './level-mark'
 import { listsSheet } from './lists-sheet'
 import { materialsOf, saysOf, type SheetOptions, titleOf } from './sheet-options'
 
@@ -51,7 +54,7 @@ export const detailSheets = (
     const sheet = oneCutSheet(project, place, section, options, [wanted, scale])
     if (sheet) return [sheet]
   }
-  const second = listsSheet(project, place, { ...options, scale, ...numbered(options.sheet, 2) })
+  const second = listsSheet(project, { place, section }, { ...options, scale, ...numbered(options.sheet, 2) })
   if (second === undefined) return [labelledSheet(project, place, section, { ...options, plan, on })]
   return [
     labelledSheet(project, place, section, {
@@ -87,7 +90,7 @@ const labelledSheet = (
   { plan, on, ...options }: Planned,
 ): Drawing => {
   const { language, heat, sheetOf } = options
-  const { look, bare, legend, notes, unit } = plan
+  const { look, bare, legendAt, notes, level, unit } = plan
   const columns = on.columns.map(it => ({ ...it, pitch_mm: slotPitch_mm(look.parts, it.width_mm, language) }))
   const { view, layout } = drawSection(section, {
     ...bare,
@@ -103,12 +106,14 @@ const labelledSheet = (
       on,
       heat
         ? heatBlock(heat, on.legend, language)
-        : drawLegend(legend, on.legend.at, on.legend.width_mm, language),
+        : drawLegend(legendAt(on.scale), on.legend.at, on.legend.width_mm, language),
     ),
     ...notesMarks(on, notes, language),
   ]
   const head = heading(project, place, { ...on, ...(sheetOf && { sheetOf }) }, { language, unit })
   const key = keyBeside(project, place, { ...on, view, columns, language })
+  const levels =
+    level && on.levelX !== undefined ? levelMarks(level, [on.levelX, placeView(view).toPaper([0, 0])[1]]) : []
   const title = headingOf(place)[language]
   return {
     size_mm: on.paper.size_mm,
@@ -122,13 +127,22 @@ const labelledSheet = (
       ...sheetFrame(on.paper),
       ...checkRuler(on.paper, { language, unit }),
       ...head,
-      ...sideWords(view, [...head, ...labels, ...noted, ...key], language),
+      ...sideWords(view, [...head, ...labels, ...levels, ...noted, ...key], language, {
+        kept: notesBoxes(on),
+      }),
       ...key,
+      ...levels,
       ...labels,
       ...noted,
       ...blockMarks(project, titleOfCut(project, place, on, options), on.paper, { language, rows: 0 }),
     ],
   }
+}
+
+/** The column of notes beside a view, down to the line below it: no other words stand among them. */
+const notesBoxes = ({ notes, legend }: Arrangement): readonly Box[] => {
+  const [x, y] = notes.at
+  return notes.beside ? [[[x, legend.at[1]], [x + notes.width_mm, y]]] : [] // prettier-ignore
 }
 
 /** Between the key elevation and what stands beside it. Ours. */
@@ -189,8 +203,12 @@ const planOf = (
   const window = usualWindow(project, place, section)
   const parts = new Map(look.parts.flatMap(it => it.of.map(of => [of, it] as const)))
   const bare = { ...look, ...stand, window, at: [0, 0] as const, show: { sizes: false, numbers: false } }
-  const legend = legendOf(drawSection(section, { ...bare, scale: 0.5 }).view)
+  const { view } = drawSection(section, { ...bare, scale: 0.5 })
+  const legendAt = (scale: number) => legendOf(view, scale)
   const notes = notesOf(project, place, report, unit)
+  const level = heat ? undefined : levelAt(project, place, { language, unit })
+  // a scale is asked for on several sheets
+  const reaches = new Map<number, Reach>()
   const wanted: Wanted = {
     window,
     stand,
@@ -199,13 +217,22 @@ const planOf = (
       across: chainsAcross(section, parts, look.sizes).length,
     },
     coverTo_mm: coverTo_mm(section, look.parts),
-    legendHeight_mm: width => (heat ? heatBlockHeight_mm(width) : legendHeight_mm(legend.length, width)),
+    legendHeight_mm: (width, scale) =>
+      heat ? heatBlockHeight_mm(width) : legendHeight_mm(legendAt(scale).length, width),
     notesHeight_mm: (width, beside) => notesTall_mm(notes, width, beside, language),
     labels: look.parts.length,
+    longestWord_mm: longestWord_mm(look.parts, language),
     labelPitch_mm: width => slotPitch_mm(look.parts, width, language),
     blockHeight_mm: blockHeight_mm(project, 0),
+    level_mm: level ? levelTakes_mm(level) : 0,
+    reach: scale => {
+      const known =
+        reaches.get(scale) ?? reachOf(sizesOf(section, { ...bare, scale }, parts), { ...bare, scale })
+      reaches.set(scale, known)
+      return known
+    },
   }
-  return { look, bare, legend, notes, wanted, unit }
+  return { look, bare, legendAt, notes, level, wanted, unit }
 }
 
 /** The end of the wall and of the frame: the largest place across that a layer or the frame reaches. */

@@ -20,6 +20,18 @@ const labelOf = (part: ListedPart, width_mm: number, language: Language): Label 
 /** A label begins with a capital, whatever its name is elsewhere. */
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)
 
+/** How wide the longest word of all labels is: in a narrower column it would be broken inside. */
+export const longestWord_mm = (parts: readonly ListedPart[], language: Language): number =>
+  Math.max(
+    0,
+    ...parts.flatMap(({ name, note }) => [
+      ...capital(name[language])
+        .split(' ')
+        .map(it => textWidth_mm(it, heights.label_mm, true)),
+      ...note[language].split(' ').map(it => textWidth_mm(it, heights.label_mm)),
+    ]),
+  )
+
 /** How far slots must be apart so that no two labels of a list touch: half of each of the two tallest. */
 export const slotPitch_mm = (parts: readonly ListedPart[], width_mm: number, language: Language): number => {
   const tallest = parts

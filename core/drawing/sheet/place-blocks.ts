@@ -20,7 +20,7 @@ export type PlacedBlocks = {
 }
 
 /** Between two cuts side by side, and one above the other; and between the last and the edge of the region. Ours. */
-const apart_mm: Point = [7, 5]
+const apart_mm: Point = [7, 2]
 const edge_mm = 3
 /** Cuts side by side stand no further apart than this. Ours. */
 const farthest_mm = 18

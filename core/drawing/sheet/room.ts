@@ -24,6 +24,8 @@ export type Arrangement = {
   /** lower left corner of the view's window */
   readonly viewAt: Point
   readonly columns: readonly LabelColumn[]
+  /** where the line of a level ends; absent where none has room */
+  readonly levelX?: number
   readonly legend: Place
   readonly notes: Place & { readonly beside: boolean }
   readonly headingAt: Point
@@ -35,16 +37,41 @@ export type Wanted = {
   readonly stand: Pick<View, 'turn_deg' | 'mirrored'>
   /** chains through the wall and across the joint */
   readonly chains: { readonly through: number; readonly across: number }
-  readonly legendHeight_mm: (width_mm: number) => number
+  readonly legendHeight_mm: (width_mm: number, scale: number) => number
   readonly notesHeight_mm: (width_mm: number, beside: boolean) => number
   /** how far the wall reaches across before the frame: beyond it is room outside (model mm) */
   readonly coverTo_mm: number
   /** how many labels there are, and how far apart their circles must be at a width of the words */
   readonly labels: number
   readonly labelPitch_mm: (width_mm: number) => number
+  /** how wide the longest of their words is */
+  readonly longestWord_mm: number
   /** title block with the revisions over it */
   readonly blockHeight_mm: number
+  /** what a level takes at the left of the view; 0 where there is none, or none has room */
+  readonly level_mm: number
+  /** how far chains reach at a scale, raised words included: lower left and upper right corner, from that of the view */
+  readonly reach: (scale: number) => Reach
 }
+
+/** Lower left and upper right corner. */
+export type Reach = readonly [low: Point, high: Point]
+
+/** Room round a view that is wide enough for what chains reach. */
+export const marginsWith = (
+  usual: ReturnType<typeof margins>,
+  [low, high]: Reach,
+  [width, height]: Point,
+): ReturnType<typeof margins> => ({
+  left: Math.max(usual.left, -low[0]),
+  right: Math.max(usual.right, high[0] - width),
+  top: Math.max(usual.top, high[1] - height),
+  bottom: Math.max(usual.bottom, -low[1]),
+})
+
+/** Room round a view at a scale. */
+export const marginsAt = (wanted: Wanted, scale: number): ReturnType<typeof margins> =>
+  marginsWith(margins(wanted), wanted.reach(scale), onPaper(wanted, scale))
 
 /** A sheet, a scale, and where its notes go: below the view, in its column of labels, or above the title block. */
 export type Attempt = {
@@ -59,10 +86,18 @@ export const pad_mm = 3
 const side_mm = 2
 /** What the heading takes of the height. */
 export const heading_mm = 18
-/** Labels may stand as high as this: at the right below the scale bar, at the left below the heading. Ours. */
+/**
+ * Labels may stand as high as this: at the right below the scale bar; at the left, and where leaders come from far to the
+ * left, below the heading. Ours.
+ */
 const labelsBelowTop_mm = { right: 15.5, left: 19.5 }
-/** Least and most width of the words of a label, the way from the picture to the circles, a circle with its gap. Ours. */
-export const labels_mm = { least: 31, most: 46, way: 5.5, circle: 6.3 }
+const highestLabel = (paper: Paper, wanted: Wanted, { labels }: Across): number =>
+  paper.frame[1][1] - labelsBelowTop_mm[labels === 'left' || isUpright(wanted) ? 'left' : 'right']
+/**
+ * Least and most width of the words of a label (the narrowest of all only where it breaks no word), the way from the picture to the circles, a circle with
+ * its gap. Ours.
+ */
+export const labels_mm = { narrowest: 28, least: 31, most: 46, way: 5.5, circle: 6.3 }
 /** Height of the words inside and outside, off the drawing. */
 const sideWord_mm = 6
 
@@ -92,13 +127,15 @@ export const acrossOf = ({ paper, scale, notes }: Attempt, wanted: Wanted): Acro
   const labels =
     upright && paper.name === 'A3' ? 'both' : !upright && wanted.stand.mirrored ? 'left' : 'right'
   const count = labels === 'both' ? 2 : 1
-  const margin = margins(wanted)
+  const margin = marginsAt(wanted, scale)
   const [viewWidth] = onPaper(wanted, scale)
   const beside_mm = labels_mm.way + labels_mm.circle
-  const spare = right - left - 2 * side_mm - margin.left - margin.right - viewWidth - count * beside_mm
+  const taken = margin.left + margin.right + wanted.level_mm + viewWidth + count * beside_mm
+  const spare = right - left - 2 * side_mm - taken
   const words = Math.min(labels_mm.most, spare / count)
   const free = Math.max(0, spare - count * words) / 2
-  const viewX = left + side_mm + free + (labels === 'right' ? 0 : words + beside_mm) + margin.left
+  const beforeView = wanted.level_mm + margin.left
+  const viewX = left + side_mm + free + (labels === 'right' ? 0 : words + beside_mm) + beforeView
   return {
     left,
     right,
@@ -132,7 +169,7 @@ export const noteColumnOf = (
 
 /** Legend and notes below a view, or beside it above the title block; and the height that the view stands on. */
 export const belowOf = (
-  { paper, notes }: Attempt,
+  { paper, notes, scale }: Attempt,
   wanted: Wanted,
   noteColumn: { readonly width_mm: number } | undefined,
 ) => {
@@ -140,7 +177,7 @@ export const belowOf = (
   const aside = notes === 'aside'
   const width_mm =
     (paper.name === 'A3' && !aside ? x1 - x0 - titleBlock_mm[0] : titleBlock_mm[0]) - 2 * pad_mm
-  const legend_mm = wanted.legendHeight_mm(width_mm)
+  const legend_mm = wanted.legendHeight_mm(width_mm, scale)
   const notes_mm = wanted.notesHeight_mm(noteColumn?.width_mm ?? width_mm, noteColumn !== undefined)
   const height = legend_mm + (noteColumn ? 0 : notes_mm + gap_mm) + 2 * pad_mm
   const onBlock = paper.name === 'A4' || aside
@@ -158,13 +195,10 @@ export const columnsOf = (
   { viewAt, foot, notes_mm }: { readonly viewAt: Point; readonly foot: number; readonly notes_mm: number },
 ): readonly LabelColumn[] => {
   const [, height] = onPaper(wanted, scale)
-  const [viewY, top] = [
-    viewAt[1],
-    paper.frame[1][1] - labelsBelowTop_mm[across.labels === 'left' ? 'left' : 'right'],
-  ]
+  const [viewY, top] = [viewAt[1], highestLabel(paper, wanted, across)]
   const labels = (wanted.labels - 1) * wanted.labelPitch_mm(across.words)
   const ranges = isUpright(wanted)
-    ? uprightRanges(wanted, { scale, at: viewAt, height, foot: foot + pad_mm + 5, top, labels })
+    ? uprightRanges(wanted, { scale, at: viewAt, height, foot: lowestLabel(foot), top, labels })
     : besideRange(
         notes_mm === 0 ? viewY : Math.max(viewY, foot + notes_mm),
         Math.min(top, viewY + height),
@@ -231,6 +265,26 @@ const uprightRanges = (
     right,
     left: stand.mirrored ? { low, high: reveal - offChain_mm } : { low: reveal + offChain_mm, high },
   }
+}
+
+/** How far down a column of labels may reach, over what stands at the foot. */
+const lowestLabel = (foot: number): number => foot + pad_mm + 5
+
+/**
+ * How far a view may be lifted at the least and at the most so that the column beside a head has its room downwards,
+ * beside a sill upwards: they grow away from the chains.
+ */
+export const liftsFor = (
+  { paper, scale }: Attempt,
+  wanted: Wanted,
+  across: Across,
+  { lowest, foot }: { readonly lowest: number; readonly foot: number },
+): readonly [least: number, most: number] => {
+  if (!isUpright(wanted) || across.labels === 'both') return [0, Infinity]
+  const labels = (wanted.labels - 1) * wanted.labelPitch_mm(across.words)
+  if (wanted.stand.mirrored) return [0, highestLabel(paper, wanted, across) - labels - offBreak_mm - lowest]
+  const [, height] = onPaper(wanted, scale)
+  return [lowestLabel(foot) + labels - height + offBreak_mm - lowest, Infinity]
 }
 
 /** Leaders keep off the break lines at both ends. Ours. */

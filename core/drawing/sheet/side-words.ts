@@ -11,19 +11,20 @@ const inside = words('INSIDE', 'INNEN')
 const outside = words('OUTSIDE', 'AUSSEN')
 
 /** Lower left and upper right corner of what stands on the sheet. */
-type Box = readonly [Point, Point]
+export type Box = readonly [Point, Point]
 
 /**
  * The words inside and outside, off the drawing on their sides of it: at the end towards the opening, or where they
- * meet neither sizes nor leaders nor labels.
+ * meet neither sizes nor leaders nor labels nor what is `kept` from them, within a room if there is one.
  */
 export const sideWords = (
   view: View,
   labels: readonly Mark[],
   language: Language,
-  room?: Box,
+  { room, kept = [] }: { readonly room?: Box; readonly kept?: readonly Box[] } = {},
 ): readonly Mark[] => {
-  const taken = [...flatten(view), ...labels.flatMap(it => (it.kind === 'view' ? [] : [it]))].flatMap(boxesOf)
+  const drawn = [...flatten(view), ...labels.flatMap(it => (it.kind === 'view' ? [] : [it]))]
+  const taken = [...kept, ...drawn.flatMap(boxesOf)]
   const words = [
     [inside[language], 1],
     [outside[language], 0],
