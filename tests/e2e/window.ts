@@ -2,6 +2,7 @@ import { type Browser, chromium, type Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, vi } from 'vitest'
 import { ensureBuilt, windowFolder } from '../../app/start/build.mjs'
 import { serve } from '../../app/start/serve.mjs'
+import { keptPages } from './kept-pages'
 
 const flags = [
   '--no-sandbox',
@@ -40,24 +41,24 @@ export type Watched = {
 
 /**
  * Starts the built window once for a file of tests, in a real browser, over loopback as it is served to users. What a test
- * opened is closed after it: a page that nobody looks at any more still paints and solves.
+ * opened is closed or emptied after it: a page that nobody looks at any more still paints and solves.
  */
 export const withWindow = () => {
   let browser: Browser | undefined
   let stop = () => {}
   let address = ''
   let at = ''
+  let pages: ReturnType<typeof keptPages> | undefined
 
   beforeAll(async () => {
     await ensureBuilt()
     const served = await serve({ folder: windowFolder, port: 0 })
     ;[address, at] = [served.address, served.at]
     browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: flags })
+    pages = keptPages(browser, at)
     stop = () => served.server.close()
   }, 180_000)
-  afterEach(async () => {
-    for (const context of browser?.contexts() ?? []) await context.close()
-  })
+  afterEach(async () => pages?.putBack())
   afterAll(async () => {
     await browser?.close()
     stop()
@@ -65,9 +66,16 @@ export const withWindow = () => {
 
   return async (of: Opened = {}): Promise<Watched> => {
     const { width = 1280, height = 720, theme = 'light', language = 'en', sample = 0 } = of
-    if (browser === undefined) throw new Error('the browser did not start')
-    const look = { viewport: { width, height }, locale: language, acceptDownloads: true }
-    const page = await (of.beside?.context() ?? (await browser.newContext(look))).newPage()
+    if (browser === undefined || pages === undefined) throw new Error('the browser did not start')
+    const size = { width, height }
+    const liking = { theme, language, wheel: 'zoom', snap: true, sizes: true, numbers: false }
+    const before = `
+      localStorage.setItem('jambwright.liking', JSON.stringify(${JSON.stringify(liking)}))
+      window.refusals = []
+      document.addEventListener('securitypolicyviolation', it => window.refusals.push(it.violatedDirective + ' ' + it.blockedURI))
+      ${of.before ?? ''}
+    `
+    const page = await opened(of, { browser, pages }, { size, before })
     // From now on the driver takes file choosers over: asked for only when one is about to open, it may come too late.
     page.on('filechooser', () => undefined)
     const faults: string[] = []
@@ -79,13 +87,6 @@ export const withWindow = () => {
     page.on('request', request => {
       if (!request.url().startsWith(at) && !/^(data|blob):/.test(request.url())) strangers.push(request.url())
     })
-    const liking = { theme, language, wheel: 'zoom', snap: true, sizes: true, numbers: false }
-    await page.addInitScript(`
-      localStorage.setItem('jambwright.liking', JSON.stringify(${JSON.stringify(liking)}))
-      window.refusals = []
-      document.addEventListener('securitypolicyviolation', it => window.refusals.push(it.violatedDirective + ' ' + it.blockedURI))
-      ${of.before ?? ''}
-    `)
     await of.ready?.(page)
     await page.goto(of.atStart ? address : `${address}#right-jamb`)
     await page
@@ -96,6 +97,19 @@ export const withWindow = () => {
     if (sample > 0) await openSample(page, sample)
     return { page, faults, strangers, refusals: () => page.evaluate('window.refusals') }
   }
+}
+
+/** An empty page: one that is kept, or a new one where more is done to it than can be taken back. */
+const opened = async (
+  { beside, ready, language = 'en' }: Opened,
+  { browser, pages }: { readonly browser: Browser; readonly pages: ReturnType<typeof keptPages> },
+  how: { readonly size: { readonly width: number; readonly height: number }; readonly before: string },
+): Promise<Page> => {
+  if (!beside && !ready) return pages.take(language, how.size, how.before)
+  const look = { viewport: how.size, locale: language, acceptDownloads: true }
+  const page = await (beside?.context() ?? (await browser.newContext(look))).newPage()
+  await page.addInitScript(how.before)
+  return page
 }
 
 /** Opens a sample by its number in the menu of the file. */
