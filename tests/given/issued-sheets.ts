@@ -10,7 +10,7 @@ import {
   sheetScales,
 } from '../../core/drawing'
 import { jointBand } from '../../core/movement'
-import { check } from '../../core/rules'
+import { check, type Report } from '../../core/rules'
 import { cutSection } from '../../core/section'
 import { type Language, type Some } from '../../core/words'
 import { aDetail } from './a-detail-beside'
@@ -42,7 +42,10 @@ export type Issued = Choices & {
  */
 export const issuedSheets = (): readonly Issued[] =>
   samples
-    .flatMap((sample, at) => [...zoneSheets(sample, at), ...cutSheets(sample, at), ...reports(sample, at)])
+    .flatMap((sample, at) => {
+      const report = check(sample.project)
+      return [...zoneSheets(sample, at, report), ...cutSheets(sample, at), ...reports(sample, at, report)]
+    })
     .concat(besides.map(besideOf))
 
 const languages = ['en', 'de'] as const
@@ -51,7 +54,7 @@ const papers = ['A4', 'A3'] as const
 const units = ['mm', 'inch'] as const
 const nth = <T>(of: readonly [T, T], at: number): T => of[at % 2 === 0 ? 0 : 1]
 
-const zoneSheets = ({ file, project }: Sample, at: number): readonly Issued[] =>
+const zoneSheets = ({ file, project }: Sample, at: number, report: Report): readonly Issued[] =>
   zonesOf(project).map((place, k): Issued => {
     const half = Math.floor(k / 2)
     const language = nth(languages, k + at)
@@ -59,7 +62,6 @@ const zoneSheets = ({ file, project }: Sample, at: number): readonly Issued[] =>
     const unit = nth(units, k === (at + Math.floor(at / 4)) % 4 ? 1 : 0)
     const { planned_mm } = jointBand(project, place.opening, place.side, place.zone.id)
     const section = cutSection(project, place, { state: 'planned', width_mm: planned_mm })
-    const report = check(project)
     const wanted = nth(papers, k + half + Math.floor(at / 4))
     const how = { language, palette, unit, report, sheet: `${k + 1} / ${zonesOf(project).length}` }
     // a thick wall fits on A3 alone
@@ -83,13 +85,13 @@ const cutSheets = ({ file, project }: Sample, at: number): readonly Issued[] =>
     } // prettier-ignore
   })
 
-const reports = ({ file, project }: Sample, at: number): readonly Issued[] =>
+const reports = ({ file, project }: Sample, at: number, report: Report): readonly Issued[] =>
   languages.map((language, k): Issued => {
     const palette = nth(palettes, k + at + 1)
     return {
       of: 'report', sample: file, side: 'all', language, palette, paper: 'A4', unit: 'mm', project, place: undefined,
       name: `${file}, check report, ${language}, ${palette}`,
-      drawings: checkReport(project, check(project), { language, palette }),
+      drawings: checkReport(project, report, { language, palette }),
     } // prettier-ignore
   })
 
