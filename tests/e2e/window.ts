@@ -2,6 +2,7 @@ import { type Browser, chromium, type Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, vi } from 'vitest'
 import { ensureBuilt, windowFolder } from '../../app/start/build.mjs'
 import { serve } from '../../app/start/serve.mjs'
+import { samples } from '../../core/detail'
 import { keptPages } from './kept-pages'
 
 const flags = [
@@ -20,7 +21,7 @@ export type Opened = {
   readonly height?: number
   readonly theme?: 'light' | 'dark'
   readonly language?: 'en' | 'de'
-  /** number of a sample in the menu; the first is what the address opens */
+  /** number of the sample that is opened, as in the menu */
   readonly sample?: number
   /** a page with what the browser kept for that one; else it keeps nothing for anybody */
   readonly beside?: Page
@@ -88,13 +89,12 @@ export const withWindow = () => {
       if (!request.url().startsWith(at) && !/^(data|blob):/.test(request.url())) strangers.push(request.url())
     })
     await of.ready?.(page)
-    await page.goto(of.atStart ? address : `${address}#right-jamb`)
+    await page.goto(of.atStart ? address : `${address}#${samples[sample]?.file ?? ''}`)
     await page
       .locator(of.atStart ? '.walls button' : '[data-grip]')
       .first()
       .waitFor()
     await painted(page)
-    if (sample > 0) await openSample(page, sample)
     return { page, faults, strangers, refusals: () => page.evaluate('window.refusals') }
   }
 }
@@ -114,11 +114,11 @@ const opened = async (
 
 /** Opens a sample by its number in the menu of the file. */
 export const openSample = async (page: Page, sample: number): Promise<void> => {
-  const samples = 5
+  const before = 5
   await page.click('.file')
   await page
     .getByRole('menuitem')
-    .nth(samples + sample)
+    .nth(before + sample)
     .click()
 }
 
