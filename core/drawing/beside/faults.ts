@@ -54,14 +54,18 @@ export const faultsOf = (pair: Pair): readonly Fault[] => {
   })
 }
 
-/** Findings at the place of a detail by what they answer: rule, title, and which of several answers. */
+/** What a finding compares amounts in: a rule may ask for a force and for a length, which are not held against each other. */
+const unitOf = (it: Finding): string =>
+  'compared' in it && it.compared?.kind === 'amount' ? it.compared.required.unit : ''
+
+/** Findings at the place of a detail by what they answer: rule, title, unit, and which of several answers. */
 const byQuestion = ({ report, place }: Beside): ReadonlyMap<string, Finding> => {
   const counts = new Map<string, number>()
   return new Map(
     report.findings
       .filter(it => stands(it.where, place))
       .map(it => {
-        const question = `${it.rule} ${it.title.en}`
+        const question = `${it.rule} ${it.title.en} ${unitOf(it)}`
         const count = counts.get(question) ?? 0
         counts.set(question, count + 1)
         return [`${question} ${count}`, it] as const
@@ -80,6 +84,11 @@ const partNamed = (pair: Pair, { where }: Finding): Words | undefined => {
 
 const toldBy = (of: Beside, finding: Finding | undefined, asked: Finding): Told => {
   if (finding) return { say: saidOf(finding), at: placesOf(of, finding) }
+  // what a detail does not know it compares in no unit
+  const unknown = of.report.findings.find(
+    it => it.rule === asked.rule && it.verdict === 'unknown' && stands(it.where, of.place),
+  )
+  if (unknown) return { say: saidOf(unknown), at: placesOf(of, unknown) }
   const silent = of.report.notApplicable.find(it => it.rule === asked.rule && stands(it.where, of.place))
   return {
     say: silent ? filled(same('{0}: {1}'), labels.notApplicable, silent.because) : labels.notApplicable,

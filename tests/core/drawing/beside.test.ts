@@ -70,6 +70,15 @@ describe('a comparison', () => {
     expect(words.some(it => it.startsWith('none: both details'))).toBe(true)
   })
 
+  it('holds forces against forces and lengths against lengths', () => {
+    const drawing = besideSheet([aDetail('facing-leaf'), aDetail('unheld-head')], { language: 'en', palette: 'black' }) // prettier-ignore
+    const units = [...drawing.says.matchAll(/ A ([^;]*(?:; [^B][^;]*)*); B ([^.]*)/g)].map(
+      ([, a = '', b = '']) => [a, b].map(said => (/actual: [^·]*?\u00a0(mm|N|%)/.exec(said) ?? [])[1]),
+    )
+    expect(units.length).toBeGreaterThan(5)
+    expect(units.filter(([a, b]) => a !== undefined && b !== undefined && a !== b)).toEqual([])
+  })
+
   it('names the right and the wrong one whichever stands first', () => {
     const wrong = aDetail('foam-only')
     const counts = (a: Beside, b: Beside) =>
