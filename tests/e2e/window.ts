@@ -1,5 +1,5 @@
 import { type Browser, chromium, type Page } from 'playwright-core'
-import { afterAll, afterEach, beforeAll, vi } from 'vitest'
+import { afterAll, afterEach, beforeAll } from 'vitest'
 import { ensureBuilt, windowFolder } from '../../app/start/build.mjs'
 import { serve } from '../../app/start/serve.mjs'
 import { samples } from '../../core/detail'
@@ -145,5 +145,4 @@ export const painted = async (page: Page): Promise<void> => {
   })`)
 }
 
-/** Waits until something holds, as long as a busy machine may need. */
-export const soon = <T>(holds: () => T | Promise<T>): Promise<T> => vi.waitFor(holds, 15_000)
+export { soon } from '../given/soon'

@@ -5,6 +5,7 @@ import { join } from 'node:path'
 import { beforeEach, describe, expect, it, vi } from 'vitest'
 import { type HostNews, channels } from '../../app/bridge'
 import { startProgram } from '../../app/main/program'
+import { soon } from '../given/soon'
 import { BrowserWindow, double } from './electron-double'
 
 vi.mock('electron', () => import('./electron-double'))
@@ -24,7 +25,7 @@ beforeEach(async () => {
 /** The program with its one window, as it is once it is ready. */
 const started = async (args: readonly string[] = [], platform = 'linux') => {
   startProgram({ outFolder: '/out', platform, args })
-  await vi.waitFor(() => expect(BrowserWindow.made).toHaveLength(1))
+  await soon(() => expect(BrowserWindow.made).toHaveLength(1))
   const window = BrowserWindow.made[0]
   if (window === undefined) throw new Error('no window was made')
   return window
@@ -63,9 +64,9 @@ describe('the start', () => {
   it('menus speak the language of the window from the next start on', async () => {
     await started()
     double.send(channels.language, page, 'de')
-    await vi.waitFor(() => expect(JSON.stringify(didOf('menu').at(-1))).toContain('Datei'))
+    await soon(() => expect(JSON.stringify(didOf('menu').at(-1))).toContain('Datei'))
     // What is remembered is on the disk a little later.
-    await vi.waitFor(async () => expect(await readFile(join(folder, 'language'), 'utf8')).toBe('de'))
+    await soon(async () => expect(await readFile(join(folder, 'language'), 'utf8')).toBe('de'))
     BrowserWindow.made = []
     double.done.length = 0
     await started()
@@ -86,7 +87,7 @@ describe('a file from outside', () => {
     const window = await started([await aFile('house.jamb')])
     expect(newsOf(window)).toEqual([])
     double.send(channels.ready, page)
-    await vi.waitFor(() => expect(newsOf(window).map(nameOf)).toEqual(['house.jamb']))
+    await soon(() => expect(newsOf(window).map(nameOf)).toEqual(['house.jamb']))
   })
   it('of macOS may come before the program is ready', async () => {
     const path = await aFile('early.jamb')
@@ -94,18 +95,16 @@ describe('a file from outside', () => {
     let isTaken = false
     double.happen('open-file', { preventDefault: () => (isTaken = true) }, path)
     expect(isTaken).toBe(true)
-    await vi.waitFor(() => expect(BrowserWindow.made).toHaveLength(1))
+    await soon(() => expect(BrowserWindow.made).toHaveLength(1))
     double.send(channels.ready, page)
-    await vi.waitFor(() =>
-      expect(newsOf(BrowserWindow.made[0] ?? fail()).map(nameOf)).toEqual(['early.jamb']),
-    )
+    await soon(() => expect(newsOf(BrowserWindow.made[0] ?? fail()).map(nameOf)).toEqual(['early.jamb']))
   })
   it('of a second start opens in the first window, which comes forward; its arguments are not looked at', async () => {
     const window = await started()
     double.send(channels.ready, page)
     window.isMinimised = true
     double.happen('second-instance', {}, ['--x', '/never.jamb'], '/', { file: await aFile('second.jamb') })
-    await vi.waitFor(() => expect(newsOf(window).map(nameOf)).toEqual(['second.jamb']))
+    await soon(() => expect(newsOf(window).map(nameOf)).toEqual(['second.jamb']))
     expect([window.isMinimised, window.isFocused]).toEqual([false, true])
     double.happen('second-instance', {}, [], '/', 'nonsense')
     expect(BrowserWindow.made).toHaveLength(1)
@@ -113,7 +112,7 @@ describe('a file from outside', () => {
   it('that is not there is said in the window', async () => {
     const window = await started([join(folder, 'none.jamb')])
     double.send(channels.ready, page)
-    await vi.waitFor(() => expect(newsOf(window)).toMatchObject([{ kind: 'file', read: { kind: 'failed' } }]))
+    await soon(() => expect(newsOf(window)).toMatchObject([{ kind: 'file', read: { kind: 'failed' } }]))
   })
 })
 
