@@ -114,6 +114,8 @@ export const general = {
     },
   ],
   'sill-end-dam': [{ when: {}, ...inRange([15, 20], cite('trade', 'memory')) }],
+  // Water that stands on the sill stands as high at the frame as at the ends: no lower than the end dams.
+  'sill-upstand': [{ when: {}, ...inRange([15, 20], cite('trade', 'practice')) }],
   // Aluminium 24 millionths over 70 K; the least gap decouples the sill from the render.
   'sill-end-gap': [
     {

@@ -63,6 +63,7 @@ const thens: { readonly [K in LimitKey]: z.ZodType<LimitShapes[K]['then']> } = {
   'sill-overhang': least,
   'sill-throat': least,
   'sill-end-dam': least,
+  'sill-upstand': least,
   'sill-end-gap': z.strictObject({ least_mm: number, movement_mm_m: number }),
   'sill-length': z.strictObject({ most_mm: number }),
   'planes-meet': accepted,

@@ -95,6 +95,7 @@ export interface PlaceShapes {
   'sill-overhang': { given: Nothing; then: Least }
   'sill-throat': { given: Nothing; then: Least }
   'sill-end-dam': { given: Nothing; then: Least }
+  'sill-upstand': { given: Nothing; then: Least }
   /** the gap takes the movement of half the sill, and is no smaller than this */
   'sill-end-gap': {
     given: { sill: 'metal' | 'other' }

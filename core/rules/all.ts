@@ -80,6 +80,7 @@ import { membraneOnReveal } from './seals/membrane-on-reveal'
 import { membraneSlack } from './seals/membrane-slack'
 import { secondPlaneRule } from './sill/second-plane'
 import { sillEndDam } from './sill/sill-end-dam'
+import { sillUpstand } from './sill/sill-upstand'
 import { sillEndGap } from './sill/sill-end-gap'
 import { sillFall } from './sill/sill-fall'
 import { sillLengthRule } from './sill/sill-length'
@@ -129,6 +130,7 @@ export const rules: readonly AnyRule[] = [
   sillOverhang,
   sillThroat,
   sillEndDam,
+  sillUpstand,
   sillEndGap,
   sillLengthRule,
   secondPlaneRule,

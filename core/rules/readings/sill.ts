@@ -17,6 +17,15 @@ export const sillId = (at: Place): string => at.opening.sill?.id ?? at.opening.i
 export const hasSill = ({ opening }: Place): true | Words =>
   opening.sill ? true : words('no outside sill is designed here', 'hier ist keine Fensterbank geplant')
 
+/** Rules on what sheet is folded to apply where the sill is of metal. */
+export const hasMetalSill = (at: Place): true | Words => {
+  const has = hasSill(at)
+  if (has !== true) return has
+  return sillKind.placed?.compute(at) === 'metal'
+    ? true
+    : words('the sill is not of metal', 'die Fensterbank ist nicht aus Metall')
+}
+
 /** Whether the sill is of metal, which grows and shrinks with the weather. */
 export const sillKind: Reading<'metal' | 'other'> = placed({
   id: 'sill.material',

@@ -1,6 +1,6 @@
 import { exactly } from '../../units'
 import { words } from '../../words'
-import { hasSill, sillId, sillKind, sillLength } from '../readings/sill'
+import { hasMetalSill, sillId, sillKind, sillLength } from '../readings/sill'
 import { act } from '../remedies/state'
 import { rule } from '../rule'
 
@@ -20,13 +20,7 @@ export const sillLengthRule = rule({
   reads: { length_mm: sillLength, sill: sillKind },
   limit: 'sill-length',
   band: [],
-  applies: at => {
-    const has = hasSill(at)
-    if (has !== true) return has
-    return sillKind.placed?.compute(at) === 'metal'
-      ? true
-      : words('the sill is not of metal', 'die Fensterbank ist nicht aus Metall')
-  },
+  applies: hasMetalSill,
   ask: ({ sill }) => [{ given: { sill } }],
   compare: ({ length_mm }, { most_mm }) => ({
     kind: 'amount',

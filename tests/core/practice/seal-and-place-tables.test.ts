@@ -78,7 +78,7 @@ test('a frame stands in the middle third of one leaf, or at its insulation', () 
   expect(uk.notAsked['frame-position']).toBeDefined()
 })
 
-type Sill = 'sill-fall' | 'sill-overhang' | 'sill-throat' | 'sill-end-dam'
+type Sill = 'sill-fall' | 'sill-overhang' | 'sill-throat' | 'sill-end-dam' | 'sill-upstand'
 const ends = (it: typeof de, key: Sill) => {
   const row = lookUp(it, key, {})
   const least = (then: NonNullable<typeof row>['then'] | undefined) =>
@@ -86,12 +86,14 @@ const ends = (it: typeof de, key: Sill) => {
   return [least(row?.last?.then), least(row?.then)]
 }
 // Fall 5° or 8 % as each source prints it, published. Overhang 20 mm, recommended 30 to 40, published; Britain 25 mm with
-// a groove of 10 mm, from memory. End dam 15 to 20 mm from memory.
+// a groove of 10 mm, from memory. End dam 15 to 20 mm from memory; the upstand at
+// the frame no lower, common practice.
 test.each([
   ['sill-fall', [undefined, 5], [undefined, 5], [undefined, 5]],
   ['sill-overhang', [20, 30], [20, 30], [undefined, 25]],
   ['sill-throat', [undefined, undefined], [undefined, undefined], [undefined, 10]],
   ['sill-end-dam', [15, 20], [15, 20], [15, 20]],
+  ['sill-upstand', [15, 20], [15, 20], [15, 20]],
 ] as const)('%s: Germany %j, Austria %j, Britain %j', (key, ...figures) => {
   expect(all.map(it => ends(it, key))).toEqual(figures)
 })
