@@ -59,8 +59,8 @@ const differences = (page: Picture, picture: Picture): readonly string[] => {
 const nth = <const T>(of: readonly [T, T], at: number): T => of[at % 2 === 0 ? 0 : 1]
 
 /**
- * A sheet of every sample, with sides, languages, inks and sheets spread over them; of every eighth its three cuts too. Small
- * sheets where they fit: a picture costs as much as it is large.
+ * A sheet of every sample, with sides, languages, inks and sheets spread over them; of every eighth its three cuts too. Jambs
+ * on small sheets where they fit: a picture costs as much as it is large.
  */
 const sheetsOfSample = ({ file, project }: Sample, at: number): readonly (readonly [string, Drawing])[] => {
   const how = {
@@ -72,7 +72,8 @@ const sheetsOfSample = ({ file, project }: Sample, at: number): readonly (readon
   if (place === undefined) throw new Error('an opening has sides')
   const { planned_mm } = jointBand(project, place.opening, place.side, place.zone.id)
   const section = cutSection(project, place, { state: 'planned', width_mm: planned_mm })
-  const fits = sheetScales(project, place, section, { ...how, paper: 'A4' }).length > 0
+  const isJamb = place.side === 'left' || place.side === 'right'
+  const fits = isJamb && sheetScales(project, place, section, { ...how, paper: 'A4' }).length > 0
   const [first] = detailSheets(project, place, section, { ...how, ...(fits && { paper: 'A4' }) })
   return [
     [`${file}, ${place.side}`, first],
