@@ -41,13 +41,13 @@ export const faultsOf = (pair: Pair): readonly Fault[] => {
   const keys = [...new Set(notMet.flatMap(it => keyOf.get(it) ?? []))]
   return keys.flatMap((key, at): readonly Fault[] => {
     const [first, second] = [a.get(key), b.get(key)]
-    const shown = [second, first].find(it => it?.verdict === 'not-met')
+    const [shown, of] = second?.verdict === 'not-met' ? [second, pair[1]] : [first, pair[0]]
     if (shown === undefined) return []
     return [
       {
         number: `${at + 1}`,
         title: shown.title,
-        part: partNamed(pair, shown),
+        part: partNamed(of, shown),
         told: [toldBy(pair[0], first, shown), toldBy(pair[1], second, shown)],
       },
     ]
@@ -73,14 +73,9 @@ const byQuestion = ({ report, place }: Beside): ReadonlyMap<string, Finding> => 
   )
 }
 
-const partNamed = (pair: Pair, { where }: Finding): Words | undefined => {
-  for (const { project, place } of pair) {
-    if (where.opening !== place.opening) continue
-    const part = listedParts(project, place).find(it => it.id === where.part)
-    if (part) return part.name
-  }
-  return undefined
-}
+/** The part that a finding of a detail is about: two projects may call different parts by one id. */
+const partNamed = ({ project, place }: Beside, { where }: Finding): Words | undefined =>
+  listedParts(project, place).find(it => it.id === where.part)?.name
 
 const toldBy = (of: Beside, finding: Finding | undefined, asked: Finding): Told => {
   if (finding) return { say: saidOf(finding), at: placesOf(of, finding) }

@@ -100,3 +100,14 @@ describe('a comparison', () => {
     expect(wordsOn(drawing).some(it => /^A{20,} …$/.test(it.words))).toBe(true)
   })
 })
+
+it('names the part of the detail that has the fault, where two projects call different parts alike', () => {
+  const pair = [aDetail('right-jamb', 'left'), aDetail('tight-outside', 'left')] as const
+  const [right, wrong] = pair.map(it => it.project)
+  const said = wordsOn(besideSheet(pair, { language: 'en', palette: 'black' })).map(it => it.words)
+  expect(said[said.indexOf('Bead bonded to two flanks') + 1]).toBe('Sealant bead')
+  // the seal that the fault is about has the name of another seal in the first project
+  const kindsOf = (project: typeof right) => new Map(Object.values(project?.joints ?? {}).flatMap(it => it.seals.map(one => [one.id, one.kind] as const)))
+  const bead = [...kindsOf(wrong)].find(([, kind]) => kind === 'sealant')?.[0] ?? ''
+  expect(kindsOf(right).get(bead)).toBe('impregnated-tape')
+}) // prettier-ignore
