@@ -1,5 +1,5 @@
 import { frameOf, materialOf, openingOf, type Project, profileOf } from '../../../core/detail'
-import { drawSection, standInWindow, zoneLook } from '../../../core/drawing'
+import { type Drawing, drawSection, standInWindow, zoneLook } from '../../../core/drawing'
 import { svgOf } from '../../../core/export'
 import { sectionCase, undisturbedWall, usualClimate } from '../../../core/heat'
 import { jointBand } from '../../../core/movement'
@@ -38,7 +38,7 @@ export const pictureOf = (project: Project, language: Language): string => {
     ...standInWindow,
     show: { sizes: false, numbers: false },
   })
-  return svgOf({
+  const drawing: Drawing = {
     size_mm: [2 * half * scale, (shown_mm.wall + shown_mm.opening) * scale],
     language,
     title: project.title.number,
@@ -46,7 +46,8 @@ export const pictureOf = (project: Project, language: Language): string => {
     palette: 'colour',
     materials: new Map(),
     marks: [view],
-  })
+  }
+  return svgOf(drawing, undefined, 'bare')
 }
 
 /** U of the undisturbed wall of a project, by the same sum as the heat of its joint; nothing where a material is unknown. */

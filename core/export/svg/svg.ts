@@ -10,7 +10,8 @@ import { writeInk } from './write-ink'
 
 /**
  * Scalable vector graphics: one unit is one millimetre, a group a layer, a group a part in it. Hatches are clipped
- * lines and words stay words; no pattern, clip path, style sheet or marker, because many readers drop those.
+ * lines and words stay words; no pattern, clip path, style sheet or marker, because many readers drop those. One style
+ * says that words are not kerned, since no attribute can.
  */
 export const svg: Format = {
   id: 'svg',
@@ -21,8 +22,14 @@ export const svg: Format = {
   write: ({ drawings: [drawing], model }) => Promise.resolve(utf8(svgOf(drawing, model))),
 }
 
-/** The drawing as SVG text, and with it the project's file if it is given; the same drawing gives the same text. */
-export const svgOf = (drawing: Drawing, model?: string): string => {
+/** Words are as wide as the sheet measures them. */
+const unkerned = ' style="font-kerning:none;font-variant-ligatures:none"'
+
+/**
+ * The drawing as SVG text, and with it the project's file if it is given; the same drawing gives the same text. A page that
+ * allows no styles but its own asks for it `bare`, and says itself that words are not kerned.
+ */
+export const svgOf = (drawing: Drawing, model?: string, dress: 'whole' | 'bare' = 'whole'): string => {
   const [width, height] = drawing.size_mm
   const groups = inkOf(drawing)
   const layers = [...new Set(groups.map(it => it.layer))]
@@ -30,7 +37,7 @@ export const svgOf = (drawing: Drawing, model?: string): string => {
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" xmlns:inkscape="http://www.inkscape.org/namespaces/inkscape" ` +
       `width="${mm(width)}mm" height="${mm(height)}mm" viewBox="0 0 ${mm(width)} ${mm(height)}" role="img" ` +
-      `aria-labelledby="title says" xml:lang="${drawing.language}" lang="${drawing.language}">`,
+      `aria-labelledby="title says" xml:lang="${drawing.language}" lang="${drawing.language}"${dress === 'bare' ? '' : unkerned}>`,
     `<title id="title">${escaped(drawing.title)}</title>`,
     `<desc id="says">${escaped(drawing.says)}</desc>`,
     ...(model === undefined ? [] : [`<metadata id="model">${base64(utf8(model))}</metadata>`]),

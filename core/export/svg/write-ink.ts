@@ -62,7 +62,7 @@ const lettersOf = (ink: Extract<Ink, { kind: 'letters' }>, height_mm: number): s
   const length = mm(textWidth_mm(ink.words, ink.height_mm, ink.bold))
   return (
     `<text x="${x}" y="${y}" font-family="'${family}',${fallbacks}" font-size="${mm(fontSize_mm(ink.height_mm))}"${bold} ` +
-    `fill="${ink.colour}"${anchor} textLength="${length}" lengthAdjust="spacingAndGlyphs" font-kerning="none" ` +
-    `font-variant-ligatures="none" xml:space="preserve"${turn}>${words}</text>`
+    `fill="${ink.colour}"${anchor} textLength="${length}" lengthAdjust="spacingAndGlyphs" ` +
+    `xml:space="preserve"${turn}>${words}</text>`
   )
 }
