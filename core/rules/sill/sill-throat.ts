@@ -1,15 +1,11 @@
-import { exactly } from '../../units'
 import { words } from '../../words'
-import { hasSill, ofSill, sillId } from '../readings/sill'
-import { lengthOf } from '../remedies/state'
-import { rule } from '../rule'
-
-const size = ofSill('sill.throat', it => it.throat_mm)
+import { sillSizeRule } from './sill-size'
 
 /** A sill has a groove below its edge that water drips from. */
-export const sillThroat = rule({
+export const sillThroat = sillSizeRule({
   id: 'sill-throat',
-  about: 'sill',
+  field: 'sill.throat',
+  of: it => it.throat_mm,
   title: words('Drip groove of the sill', 'Abtropfnut der Fensterbank'),
   says: words(
     'The groove below the front edge lies clear of the wall.',
@@ -19,34 +15,8 @@ export const sillThroat = rule({
     'Without it water creeps back along the underside.',
     'Ohne sie kriecht Wasser an der Unterseite zurück.',
   ),
-  reads: { size_mm: size },
-  limit: 'sill-throat',
-  band: [],
-  applies: hasSill,
-  ask: () => [{ given: {} }],
-  compare: ({ size_mm }, { least_mm }) => ({
-    kind: 'amount',
-    actual: exactly(size_mm),
-    required: { unit: 'mm', min: least_mm },
-  }),
-  sum: () => [],
-  *remedies(_known, { least_mm }, at) {
-    yield* lengthOf(size.name, 'sill.throat', sillId(at), least_mm)
-  },
   examples: [
-    {
-      when: words('10 mm clear', '10 mm frei'),
-      practice: 'UK',
-      joint: { planned_mm: 12 },
-      known: { size_mm: 10 },
-      verdict: 'met',
-    },
-    {
-      when: words('5 mm clear', '5 mm frei'),
-      practice: 'UK',
-      joint: { planned_mm: 12 },
-      known: { size_mm: 5 },
-      verdict: 'not-met',
-    },
+    [words('10 mm clear', '10 mm frei'), 'UK', 10, 'met'],
+    [words('5 mm clear', '5 mm frei'), 'UK', 5, 'not-met'],
   ],
 })
