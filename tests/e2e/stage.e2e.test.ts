@@ -13,7 +13,14 @@ type Compared = { readonly seen: number; readonly off: number }
 const againstWhole = (page: Page): Promise<Compared> =>
   page.evaluate(`(() => {
     const canvas = document.querySelector('.cv .stage canvas')
-    const pixels = () => canvas.getContext('2d').getImageData(0, 0, canvas.width, canvas.height).data
+    const pixels = () => {
+      // the canvas goes beyond the board and lies otherwise once it is painted anew
+      const [board, all] = [document.querySelector('.cv'), canvas].map(it => it.getBoundingClientRect())
+      const ratio = canvas.width / all.width
+      const [x, y] = [board.left - all.left, board.top - all.top].map(it => Math.round(it * ratio))
+      const [width, height] = [board.width, board.height].map(it => Math.floor(it * ratio))
+      return canvas.getContext('2d').getImageData(x, y, width, height).data
+    }
     const now = pixels().slice()
     canvas.dispatchEvent(new Event('contextrestored'))
     const whole = pixels()
@@ -77,18 +84,35 @@ describe('the board', () => {
     expect(await inkAtEdges(page)).toEqual(before)
   })
 
+  it('is not painted again by a short pan: the canvas moves', async () => {
+    const { page } = await open()
+    const now = () =>
+      page.evaluate<readonly [string, number]>(`(() => {
+        const canvas = document.querySelector('.cv .stage canvas')
+        return [canvas.toDataURL(), canvas.getBoundingClientRect().left]
+      })()`)
+    const [ink, left] = await now()
+    const [x, y] = (await gripAt(page, 'opening.position')).map(it => it - 30) as [number, number]
+    await page.mouse.move(x, y)
+    await page.mouse.down({ button: 'middle' })
+    await page.mouse.move(x - 25, y + 9.4)
+    await painted(page)
+    expect(await now()).toEqual([ink, left - 25])
+    await page.mouse.up({ button: 'middle' })
+  })
+
   it('is painted again when the screen took its canvas away and gave it back', async () => {
     const { page } = await open()
-    const { seen } = await againstWhole(page)
-    const [lost, back] = await page.evaluate<[number, number]>(`(() => {
+    const [seen, lost, back] = await page.evaluate<[number, number, number]>(`(() => {
       const canvas = document.querySelector('.cv .stage canvas')
       const context = canvas.getContext('2d')
       const inked = () => context.getImageData(0, 0, canvas.width, canvas.height).data.filter((it, at) => at % 4 === 3 && it > 0).length
+      const seen = inked()
       canvas.dispatchEvent(new Event('contextlost'))
       context.reset()
       const lost = inked()
       canvas.dispatchEvent(new Event('contextrestored'))
-      return [lost, inked()]
+      return [seen, lost, inked()]
     })()`)
     expect(lost).toBe(0)
     expect(back).toBe(seen)
@@ -102,7 +126,7 @@ describe('the board', () => {
     await page.mouse.move(x - 10, y)
     await painted(page)
     // What stands on the canvas and over it is compared at the end of one frame: first the outline, then the ink.
-    const moved = await page.evaluate<boolean>(`new Promise(done => {
+    const moved = await page.evaluate<readonly boolean[]>(`new Promise(done => {
       const canvas = document.querySelector('.cv .stage canvas')
       const ink = () => canvas.toDataURL()
       const outline = () => document.querySelector('.cv .selected').getAttribute('d')
@@ -110,9 +134,9 @@ describe('the board', () => {
       const box = document.querySelector('.cv')
       box.dispatchEvent(new PointerEvent('pointermove', { clientX: ${x - 60}, clientY: ${y}, pointerId: 1, bubbles: true }))
       requestAnimationFrame(() => queueMicrotask(() => queueMicrotask(() => setTimeout(() =>
-        done(outline() !== outlineBefore && ink() !== inkBefore)))))
+        done([outline() !== outlineBefore, ink() !== inkBefore])))))
     })`)
-    expect(moved).toBe(true)
+    expect(moved).toEqual([true, true])
     await page.mouse.up()
   })
 })

@@ -1,8 +1,8 @@
 import { newStage, type Stage } from './stage'
 
 /** A stage in its place that follows the screen: other pixel ratios, and a canvas that was lost and is given back. */
-export const stageIn = (node: HTMLDivElement): Stage => {
-  const stage = newStage(node)
+export const stageIn = (node: HTMLDivElement, beyond_px?: number): Stage => {
+  const stage = newStage(node, beyond_px)
   let query: MediaQueryList | undefined
   const follow = (): void => {
     stage.followScreen()

@@ -130,7 +130,7 @@ export const newPointing = ({ board, readings, settings, notes }: Desk, at: Poin
       const from = press
       if (hand.hold) inFrame(() => hand.move(to, at.camera(), isFree(event)))
       else if (from?.isPan === true) {
-        const by = at.camera().moved([from.at[0] - to[0], from.at[1] - to[1]])
+        const by = at.camera().moved(wholePixels([from.at[0] - to[0], from.at[1] - to[1]]))
         inFrame(() => lookAt(from.from[0] + by[0], from.from[1] + by[1]))
       } else if (from) dragBody(event, from, to)
       else hovered = listedAt(to)
@@ -145,7 +145,9 @@ export const newPointing = ({ board, readings, settings, notes }: Desk, at: Poin
           -event.deltaY * (event.deltaMode === WheelEvent.DOM_DELTA_LINE ? zoomPerLine : zoomPerPixel)
         board.act({ kind: 'look', view: zoomedAt(camera, pointOf(event), Math.exp(way)) })
       } else {
-        const by = camera.moved(event.shiftKey ? [event.deltaY, 0] : [event.deltaX, event.deltaY])
+        const by = camera.moved(
+          wholePixels(event.shiftKey ? [event.deltaY, 0] : [event.deltaX, event.deltaY]),
+        )
         lookAt(camera.at[0] + by[0], camera.at[1] + by[1])
       }
     },
@@ -190,6 +192,12 @@ export const newPointing = ({ board, readings, settings, notes }: Desk, at: Poin
       if (event.button === 1) event.preventDefault()
     },
   }
+}
+
+/** A pan goes by whole pixels of the screen: what is painted can then move as it is. */
+const wholePixels = ([x, y]: Px): Px => {
+  const ratio = window.devicePixelRatio
+  return [Math.round(x * ratio) / ratio, Math.round(y * ratio) / ratio]
 }
 
 /** At most one move a frame: what came in between is left out. Nothing in its place takes back what waits. */

@@ -14,8 +14,9 @@ export type Lying = { readonly x_px: number; readonly y_px: number; readonly pap
 export type Shown = { readonly ink: ViewInk; readonly colours: Colours; readonly lying: Lying }
 
 /**
- * The painted section: one Konva layer as large as the board, which does not clear itself. Only what has changed is painted again: a drag paints the box
- * that looks different, a pan slides what is there and paints the strips that come in.
+ * The painted section: one Konva layer, which does not clear itself. Only what has changed is painted again: a drag paints
+ * the box that looks different. The canvas may be larger than the board on every side: a pan then moves the whole canvas,
+ * and only where it has come to an edge of it what is there is slid and the strips that come in are painted.
  */
 export type Stage = {
   readonly resize: (width_px: number, height_px: number) => void
@@ -36,7 +37,8 @@ const highestRatio = 3
 /** How near a line must be to be taken, in paper mm each side. */
 const lineReach_mm = 1.2
 
-export const newStage = (container: HTMLDivElement): Stage => {
+/** A stage in its place, whose canvas goes some pixels of the board beyond it on every side. */
+export const newStage = (container: HTMLDivElement, beyond_px = 0): Stage => {
   const stage = new Konva.Stage({ container, width: 1, height: 1, listening: false })
   const layer = new Konva.Layer({ listening: false, clearBeforeDraw: false })
   stage.add(layer)
@@ -45,8 +47,12 @@ export const newStage = (container: HTMLDivElement): Stage => {
   const context = surface.getContext()._context
   let size: readonly [width_px: number, height_px: number] = [1, 1]
   let ratio = 1
+  /** how far the canvas goes beyond the board, by whole pixels of its own */
+  let beyond = 0
+  /** where the corner of the canvas lies on the board, in pixels of the board */
+  let corner: Point = [0, 0]
   let shown: Shown | undefined
-  /** what is on the canvas; nothing where all of it has to be painted */
+  /** what is on the canvas, and where from its corner; nothing where all of it has to be painted */
   let onCanvas: Shown | undefined
   /** what the layer paints when it is drawn: what came in, and where something moved */
   let waiting: Boxes = { bare: [] }
@@ -63,7 +69,8 @@ export const newStage = (container: HTMLDivElement): Stage => {
   const fit = (): void => {
     ratio = Math.min(highestRatio, window.devicePixelRatio)
     surface.setPixelRatio(ratio)
-    stage.size({ width: size[0], height: size[1] })
+    beyond = Math.round(beyond_px * ratio) / ratio
+    stage.size({ width: size[0] + 2 * beyond, height: size[1] + 2 * beyond })
     onCanvas = undefined
     update()
   }
@@ -136,11 +143,12 @@ export const newStage = (container: HTMLDivElement): Stage => {
     }
     const { bare, moved, lying } = (onCanvas && differing(onCanvas, shown)) ?? {
       bare: [whole()],
-      lying: shown.lying,
+      lying: fromCorner(shown.lying, placed([-beyond, -beyond])),
     }
     onCanvas = { ...shown, lying }
     waiting = { bare, ...(moved && { moved }) }
     if (bare.length > 0) standing.forget()
+    if (bare.length === 0 && moved === undefined) return
     // At once, not with the next frame: ink and what lies over it then move together.
     layer.drawScene()
   }
@@ -156,9 +164,31 @@ export const newStage = (container: HTMLDivElement): Stage => {
   })
   layer.add(section)
 
+  /** Lays the canvas down with its corner at a place of the board. */
+  const placed = (at: Point): Point => {
+    if (beyond > 0) stage.content.style.translate = `${at[0]}px ${at[1]}px`
+    corner = at
+    return at
+  }
+
+  /** Whether the canvas covers the board with its corner at a place of it. */
+  const isCovering = (at: Point): boolean => at.every(it => -2 * beyond <= it && it <= 0)
+
+  /** How far what is on the canvas has to slide on it, in its own pixels: not at all where the canvas can move in its stead. */
+  const slideOf = (was: Lying, now: Lying): Point | undefined => {
+    const by = wholePixels(was, fromCorner(now, corner), ratio)
+    if (by === undefined || (by[0] === 0 && by[1] === 0)) return by
+    const to: Point = [corner[0] + by[0] / ratio, corner[1] + by[1] / ratio]
+    if (isCovering(to)) {
+      placed(to)
+      return [0, 0]
+    }
+    return wholePixels(was, fromCorner(now, placed([-beyond, -beyond])), ratio)
+  }
+
   /** The boxes that have to be painted, and where the paper then lies; what only slides is slid. Nothing where all is to be painted. */
   const differing = (was: Shown, now: Shown): (Boxes & { readonly lying: Lying }) | undefined => {
-    const slid = slideOf(was.lying, now.lying, ratio)
+    const slid = slideOf(was.lying, now.lying)
     const isSameInk = was.ink === now.ink
     if (slid === undefined || (!isSameInk && was.ink.parts !== now.ink.since?.parts)) return undefined
     const [dx, dy] = slid
@@ -222,8 +252,9 @@ export const newStage = (container: HTMLDivElement): Stage => {
     partAt: (x_px, y_px) => {
       followScreen()
       if (shown === undefined) return undefined
-      const { ink, colours, lying } = shown
-      const [x, y] = [x_px * ratio, y_px * ratio]
+      const { ink, colours } = shown
+      const lying = fromCorner(shown.lying, corner)
+      const [x, y] = [(x_px - corner[0]) * ratio, (y_px - corner[1]) * ratio]
       const around = grown(onPaper(lying, ratio, [[x, y], [x, y]]), lineReach_mm) // prettier-ignore
       const found = inOrder(ink, around).findLast(({ group, shift }) => {
         context.setTransform(...onPixels(lying, ratio, shift))
@@ -240,8 +271,15 @@ export const newStage = (container: HTMLDivElement): Stage => {
   }
 }
 
-/** How far the paper has slid on the canvas, in its own pixels; nothing where it did not slide by whole ones. */
-const slideOf = (was: Lying, now: Lying, ratio: number): Point | undefined => {
+/** Where paper that lies on the board lies from a corner on it. */
+const fromCorner = (lying: Lying, [x, y]: Point): Lying => ({
+  ...lying,
+  x_px: lying.x_px - x,
+  y_px: lying.y_px - y,
+})
+
+/** How far paper lies from where it lay, in pixels of the canvas; nothing where it is not by whole ones. */
+const wholePixels = (was: Lying, now: Lying, ratio: number): Point | undefined => {
   if (was.paper_px_mm !== now.paper_px_mm) return undefined
   const by = [(now.x_px - was.x_px) * ratio, (now.y_px - was.y_px) * ratio] as const
   const slid: Point = [Math.round(by[0]), Math.round(by[1])]
