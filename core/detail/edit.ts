@@ -15,7 +15,7 @@ export const titleTexts = ['name', 'office', 'author', 'place', 'number', 'note'
 export type TitleText = (typeof titleTexts)[number]
 
 /** What can be put into an opening as a fresh part. */
-export const addedParts = ['fixing', 'block', 'mullion', 'transom', 'sill', 'box'] as const
+export const addedParts = ['fixing', 'block', 'mullion', 'transom', 'sill', 'threshold', 'box'] as const
 export type AddedPart = (typeof addedParts)[number]
 
 /** Every change of a project, as data. A plain value goes through `state`; the others change structure. */

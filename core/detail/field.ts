@@ -20,6 +20,7 @@ export type PartKind =
   | 'opening'
   | 'fixing'
   | 'sill'
+  | 'threshold'
   | 'site'
   | 'box'
   | 'block'

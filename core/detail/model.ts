@@ -11,6 +11,7 @@ import type { IssueState, Revision } from './issue'
 import type { PinnedPhoto } from './photo'
 import type { Sill } from './sill'
 import type { Survey } from './survey'
+import type { Threshold } from './threshold'
 import type { Told } from './told'
 import type { Some } from '../words'
 import type { Material } from '../materials'
@@ -124,6 +125,8 @@ export type Opening = {
   readonly fixings: readonly Fixing[]
   readonly blocks: readonly Block[]
   readonly sill?: Sill
+  /** in the place of a sill where one walks through */
+  readonly threshold?: Threshold
   /** a box on top of the frame: the joint of the head is then between box and lintel */
   readonly box?: Box
   readonly asked?: Asked

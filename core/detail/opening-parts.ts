@@ -6,6 +6,7 @@ import type { Block, Fixing, Mullion } from './fixing'
 import type { Opening, Project } from './model'
 import type { PinnedPhoto } from './photo'
 import type { Sill } from './sill'
+import type { Threshold } from './threshold'
 
 /** The lists of parts that an opening keeps: several of each. */
 export type PartLists = {
@@ -24,7 +25,7 @@ export const mostListed: Readonly<Record<keyof PartLists, number>> = {
   photos: 40,
 }
 /** The parts of which an opening has one or none. */
-export type SingleParts = { readonly sill: Sill; readonly box: Box }
+export type SingleParts = { readonly sill: Sill; readonly threshold: Threshold; readonly box: Box }
 
 type Found<T> = { readonly opening: Opening; readonly part: T }
 
@@ -42,7 +43,7 @@ export const listedPart = <K extends keyof PartLists>(
   return undefined
 }
 
-/** A sill or a box of any opening, and the opening that has it. */
+/** A sill, a threshold or a box of any opening, and the opening that has it. */
 export const singlePart = <K extends keyof SingleParts>(
   project: Project,
   key: K,

@@ -21,7 +21,7 @@ const idsInOpening = (it: Opening): readonly Id[] => [
   ...idsOf(it.transoms ?? []),
   ...idsOf(it.fixings),
   ...idsOf(it.blocks),
-  ...[it.sill, it.box].flatMap(one => (one ? [one.id] : [])),
+  ...[it.sill, it.threshold, it.box].flatMap(one => (one ? [one.id] : [])),
 ]
 
 const idsOf = (all: readonly { readonly id: Id }[]): readonly Id[] => all.map(it => it.id)

@@ -7,7 +7,8 @@ import { frameOf, jointOf, openingOf, profileOf, wallOf, type ZonePlace } from '
 import type { PartKind } from './field'
 import { fixingKindName } from './fixing'
 import type { Layer, Project } from './model'
-import { addedPartName } from './part-names'
+import { addedPartName, baseName, profileName, thresholdPieceName } from './part-names'
+import { hasChannel, thresholdLevels, type ThresholdPiece, thresholdPieceId } from './threshold'
 import type { Member } from './profiles/profile'
 
 /** A part of the detail as people name it: one row of a parts list, one number on a sheet. */
@@ -43,6 +44,7 @@ export const partsOf = (project: Project, place: ZonePlace): readonly Part[] => 
     ...elementPartsOf(project, place),
     ...layers.slice(upTo),
     ...sillPartsOf(project, place),
+    ...thresholdPartsOf(project, place),
     ...boxPartsOf(project, place),
   ]
   return project.names === undefined ? all : all.map(it => withOwnName(it, project.names?.[it.id]))
@@ -76,6 +78,37 @@ const sillPartsOf = (project: Project, place: ZonePlace): readonly Part[] => {
     },
   ]
 }
+
+/** What lies round a threshold, at the foot of an opening only: from its base inwards, then outwards, the ground last. */
+const thresholdPartsOf = (project: Project, place: ZonePlace): readonly Part[] => {
+  const { threshold, told } = openingOf(project, place.opening)
+  if (threshold === undefined || place.side !== 'sill') return []
+  const piece = (name: ThresholdPiece, value: Words, material?: Id): Part => ({
+    id: thresholdPieceId(threshold.id, name),
+    kind: 'member',
+    name: thresholdPieceName[name],
+    value,
+    ...shown(material),
+  })
+  const { base, finish, screed_mm, insulation, slab_mm, paving, bed_mm } = threshold
+  const { edge_mm } = thresholdLevels(told)
+  return [
+    {
+      id: threshold.id,
+      kind: 'threshold',
+      name: baseName,
+      value: filled(same('{0}'), base.thickness_mm.value),
+      material: base.material,
+    },
+    piece('sheet', filled(words('up to {0} mm over FFL', 'bis {0} mm ü. OKFF'), edge_mm.value)),
+    piece('floor', filled(same('{0} + {1} + {2} + {3}'), finish.thickness_mm.value, screed_mm.value, insulation.thickness_mm.value, slab_mm.value), finish.material),
+    piece('surface', filled(same('{0} + {1}'), paving.thickness_mm.value, bed_mm.value), paving.material),
+    ...(hasChannel(told)
+      ? [piece('channel', filled(same('{0} × {1}'), threshold.channelWidth_mm.value, threshold.channelDepth_mm.value), 'stainless-steel')]
+      : []),
+    piece('ground', same(''), 'soil'),
+  ]
+} // prettier-ignore
 
 /** The shutter box, at the head of an opening only. */
 const boxPartsOf = (project: Project, place: ZonePlace): readonly Part[] => {
@@ -113,13 +146,23 @@ const memberName: Readonly<Record<Member, Words>> = {
 const elementPartsOf = (project: Project, place: ZonePlace): readonly Part[] => {
   const frame = frameOf(project, place.opening)
   const profile = profileOf(frame)
-  const members = (['frame', 'core', 'sash', 'glazing'] as const).filter(it =>
-    profile.bodies.some(body => body.member === it),
+  const threshold = place.side === 'sill' ? openingOf(project, place.opening).threshold : undefined
+  const members = (['frame', 'core', 'sash', 'glazing'] as const).filter(
+    it => profile.bodies.some(body => body.member === it) && !(threshold && it === 'core'),
   )
   return members.map((member): Part => {
     const body = profile.bodies.find(it => it.member === member && it.fill.kind === 'material')
     const material = body?.fill.kind === 'material' ? body.fill.material : undefined
     const isFrame = member === 'frame'
+    // One walks over a flat profile in the place of the frame's own.
+    if (isFrame && threshold)
+      return {
+        id: frame.id,
+        kind: 'frame',
+        name: profileName,
+        value: filled(same('{0} × {1}'), profile.depth_mm, threshold.height_mm.value),
+        material: threshold.material,
+      }
     return {
       id: isFrame ? frame.id : `${frame.id}/${member}`,
       kind: isFrame ? 'frame' : 'member',

@@ -6,6 +6,7 @@ import { fixingOf, layerOf, sealOf, takenOutOf, wallOf, frameOf, jointOf, type Z
 import { materialOf } from './edits/materials'
 import type { Frame, Joint, Layer, Project, Wall } from './model'
 import type { Sill } from './sill'
+import type { Threshold } from './threshold'
 
 type Materials = Readonly<Record<Id, Material>>
 
@@ -16,6 +17,7 @@ export type Piece =
   | { readonly kind: 'joint'; readonly joint: Joint }
   | { readonly kind: 'fixing'; readonly fixing: Fixing }
   | { readonly kind: 'sill'; readonly sill: Sill }
+  | { readonly kind: 'threshold'; readonly threshold: Threshold; readonly materials: Materials }
   | { readonly kind: 'frame'; readonly frame: Frame }
   | { readonly kind: 'wall'; readonly wall: Wall; readonly materials: Materials }
 
@@ -27,8 +29,13 @@ export const pieceOf = (project: Project, place: ZonePlace, part: Id): Piece | u
   if (seal) return { kind: 'seal', seal }
   const fixing = fixingOf(project, part)?.fixing
   if (fixing) return { kind: 'fixing', fixing }
-  const { sill } = project.openings[place.opening] ?? {}
+  const { sill, threshold } = project.openings[place.opening] ?? {}
   if (sill?.id === part) return { kind: 'sill', sill }
+  if (threshold && part.split('/')[0] === threshold.id) {
+    const { base, finish, insulation, paving } = threshold
+    const materials = materialsOf(project, [], threshold, base, finish, insulation, paving)
+    return { kind: 'threshold', threshold, materials }
+  }
   const joint = jointOf(project, place.zone)
   if (joint.id === part) return { kind: 'joint', joint }
   const wall = wallOf(project, place.opening)

@@ -131,6 +131,10 @@ export const toldAmounts = [
     key: 'outside_mm', id: 'opening.threshold-outside', name: words('Finished level outside over the finished floor', 'Fertiger Belag außen über Fertigfußboden'),
     unit: 'mm', min: -2000, max: 500, because: floorIsZero,
   },
+  {
+    key: 'edge_mm', id: 'opening.threshold-edge', name: words('Upper edge of the waterproofing over the finished floor', 'Oberkante Abdichtung über Fertigfußboden'),
+    unit: 'mm', min: -100, max: 500, because: floorIsZero,
+  },
 ] as const satisfies readonly ToldAmount[] // prettier-ignore
 
 const word = <V extends string>(value: V, en: string, de: string) => ({ value, name: words(en, de) })

@@ -15,7 +15,7 @@ type Named = { readonly id: Id } | undefined
 
 /** How to come to the parts that belong to one opening alone. */
 const ways: readonly ((at: Place) => readonly Named[])[] = [
-  ({ opening, zone, fixing }) => [opening, zone, fixing, opening.sill, opening.box],
+  ({ opening, zone, fixing }) => [opening, zone, fixing, opening.sill, opening.threshold, opening.box],
   ({ opening }) => opening.fixings,
   ({ opening }) => opening.blocks,
   ({ opening }) => opening.mullions,

@@ -9,6 +9,7 @@ import { type Layout, layoutOf } from './layout'
 import { coat, type Coat, ofMaterial, type PaintedPart } from './paint'
 import type { JointState, Section, Seen } from './section'
 import { sillParts } from './sill'
+import { groundParts, leafParts, thresholdParts, wallBelow, waterproofing } from './threshold'
 import { wallParts } from './wall'
 
 /** A joint is drawn no narrower than this, so that its seals keep an order: ours. */
@@ -35,8 +36,12 @@ export const cutSection = (project: Project, place: ZonePlace, at: CutAt): Secti
     state: at.state,
     regions: named(whole.tiles),
     lines: lines.map((line, i): Line => ({ ...line, path: whole.paths[i] ?? line.path })),
-    faces: facesOf(whole.edges, whole.tiles, layout.depths),
+    faces: facesOf(whole.edges, whole.tiles, {
+      depths: layout.depths,
+      onGround: layout.threshold !== undefined,
+    }),
     seen: at.through === 'fixing' ? [] : seenIn(layout),
+    ...(layout.threshold && { levels: layout.threshold.levels }),
   }
 }
 
@@ -60,23 +65,25 @@ const fixingParts = (layout: Layout): readonly PaintedPart[] =>
     ),
   )
 
-/** Everything that a cut is painted with, in order: wall, element, what lies in the joint, fixings that it passes through. */
+/** Everything that a cut is painted with, in order: wall, element, what lies in the joint, fixings that it passes through; at a threshold the ground first. */
 export const paintedParts = (
   layout: Layout,
   through?: CutAt['through'],
 ): { readonly parts: readonly PaintedPart[]; readonly lines: readonly Line[] } => {
   const joint = jointParts(layout)
   const foot = sillParts(layout)
+  const { threshold } = layout
   return {
     parts: grownTogether([
-      ...wallParts(layout),
-      ...foot.parts,
-      ...boxParts(layout),
-      ...elementParts(layout),
+      ...(threshold
+        ? [...groundParts(layout, threshold), ...wallBelow(layout, threshold, wallParts(layout))]
+        : [...wallParts(layout), ...foot.parts, ...boxParts(layout)]),
+      ...(threshold ? thresholdParts(layout, threshold) : []),
+      ...(threshold ? leafParts(layout, threshold) : elementParts(layout)),
       ...joint.parts,
       ...(through === 'fixing' ? fixingParts(layout) : []),
     ]),
-    lines: [...joint.lines, ...foot.lines],
+    lines: [...joint.lines, ...foot.lines, ...(threshold ? [waterproofing(layout, threshold)] : [])],
   }
 }
 

@@ -9,20 +9,24 @@ type Edge = { readonly from: Point; readonly to: Point; readonly face: Face['to'
 
 /**
  * The faces of a section. Its outer edge runs counter-clockwise; where it lies at either end of the domain it is a cut,
- * and the two runs between the cuts look outside (towards smaller y) and inside.
+ * and the two runs between the cuts look outside (towards smaller y) and inside. On the ground floor and surface are cut
+ * off at their far ends, too, and the lower end lies in the ground.
  */
 export const facesOf = (
   edges: readonly Outline[],
   tiles: readonly Tile<Coat>[],
-  depths: WallDepths,
+  { depths, onGround }: { readonly depths: WallDepths; readonly onGround: boolean },
 ): readonly Face[] => {
   const outline = edges.toSorted((a, b) => Math.abs(areaOf(b)) - Math.abs(areaOf(a)))[0] ?? []
   const owner = owners(tiles)
   const xs = outline.map(([x]) => x)
+  const ys = outline.map(([, y]) => y)
   const ends: readonly number[] = [Math.min(...xs), Math.max(...xs)]
+  const sides: readonly number[] = onGround ? [Math.min(...ys), Math.max(...ys)] : []
   const all = outline.map((from, i): Edge => {
     const to = outline[(i + 1) % outline.length] ?? from
-    const isCut = from[0] === to[0] && ends.includes(from[0])
+    const isCut =
+      (from[0] === to[0] && ends.includes(from[0])) || (from[1] === to[1] && sides.includes(from[1]))
     return {
       from,
       to,
@@ -30,7 +34,7 @@ export const facesOf = (
       of: surface(owner.get(keyOf(from, to)) ?? 'wall', from, to, depths),
     }
   })
-  return joined(sided(all))
+  return joined(onGround ? grounded(sided(all), Math.min(...xs)) : sided(all))
 }
 
 /** Fabric shows the wall where it lies in the outer or inner face of the wall, and the reveal everywhere else. */
@@ -58,21 +62,26 @@ const owners = (tiles: readonly Tile<Coat>[]): ReadonlyMap<string, Face['of']> =
  */
 const sided = (all: readonly Edge[]): readonly Edge[] => {
   const left = Math.min(...all.map(it => it.from[0]))
-  const start = all.findIndex(
-    (it, i) => it.face === 'cut' && it.from[0] === left && all[(i + 1) % all.length]?.face !== 'cut',
-  )
+  const below = all.findIndex(it => it.face === 'cut' && it.from[0] === left && it.to[0] === left)
+  const free = [...all.slice(below), ...all.slice(0, below)].findIndex(it => it.face !== 'cut')
+  const start = (below + free) % all.length
   let looks: Face['to'] = 'outside'
-  let wasCut = true
-  return [...all.slice(start + 1), ...all.slice(0, start + 1)].map(edge => {
+  let wasCut = false
+  return [...all.slice(start), ...all.slice(0, start)].map(edge => {
     if (edge.face === 'cut') {
       wasCut = true
       return edge
     }
-    if (wasCut && edge.from[0] !== left) looks = 'inside'
-    wasCut = false
+    if (wasCut) looks = 'inside'
     return { ...edge, face: looks }
   })
 }
+
+/** What is cut at the lower end of a section lies in the ground there. */
+const grounded = (all: readonly Edge[], low: number): readonly Edge[] =>
+  all.map(it =>
+    it.face === 'cut' && it.from[0] === low && it.to[0] === low ? { ...it, face: 'ground' } : it,
+  )
 
 /** Neighbouring edges of one kind become one face. */
 const joined = (all: readonly Edge[]): readonly Face[] => {

@@ -20,6 +20,7 @@ import type { Side } from '../kinds'
 import { isFirm } from '../materials'
 import type { AnySeal } from '../seals'
 import type { Fixing } from '../detail'
+import { type ThresholdLayout, thresholdLayout } from './threshold-layout'
 
 /** What a joint lies along, towards the opening. */
 export type Stands = {
@@ -54,6 +55,8 @@ export type Layout = {
   readonly fixings: readonly Fixing[]
   readonly fixing: Fixing | undefined
   readonly sill: Sill | undefined
+  /** the threshold in the cut that shows it */
+  readonly threshold: ThresholdLayout | undefined
   /** width of the joint at the state that is cut */
   readonly width_mm: number
   readonly position_mm: number
@@ -62,7 +65,7 @@ export type Layout = {
   readonly reveal: Reveal
   readonly cover_mm: number
   readonly lining_mm: number
-  /** how far the wall is cut: a metre, or three times its thickness, as ISO 10211 asks (from memory) */
+  /** how far the wall is cut: a metre, or three times its thickness, as ISO 10211 asks (from memory); with the ground deeper */
   readonly reach_mm: number
 }
 
@@ -74,6 +77,15 @@ export const layoutOf = (project: Project, place: ZonePlace, width_mm: number): 
   const depths = wallDepths(wall)
   const profile = profileOf(frame)
   const box = place.side === 'head' ? opening.box : undefined
+  const position_mm = opening.position_mm.value
+  const threshold =
+    place.side === 'sill' && opening.threshold
+      ? thresholdLayout(
+          { ...opening, threshold: opening.threshold },
+          { width_mm, position_mm, profile, depths },
+        )
+      : undefined
+  const own_mm = threshold?.part.height_mm.value ?? box?.height_mm.value
   const fixings = opening.fixings.filter(it => holds(it, place.side))
   return {
     side: place.side,
@@ -85,8 +97,8 @@ export const layoutOf = (project: Project, place: ZonePlace, width_mm: number): 
     joint: joint.id,
     stands: {
       ...standsAt(project, opening, place.side),
-      outer_mm: box?.height_mm.value ?? profile.face_mm,
-      inner_mm: box?.height_mm.value ?? profile.innerFace_mm,
+      outer_mm: own_mm ?? profile.face_mm,
+      inner_mm: own_mm ?? profile.innerFace_mm,
     },
     box,
     flank_mm: width_mm + (box?.height_mm.value ?? 0),
@@ -95,13 +107,14 @@ export const layoutOf = (project: Project, place: ZonePlace, width_mm: number): 
     fixings,
     fixing: fixings[0],
     sill: opening.sill,
+    threshold,
     width_mm,
-    position_mm: opening.position_mm.value,
+    position_mm,
     depth_mm: profile.depth_mm,
     reveal: wall.reveal,
     cover_mm: wall.reveal.cover_mm.value,
     lining_mm: wall.reveal.lining_mm.value,
-    reach_mm: Math.max(1000, 3 * (depths.inner_mm - depths.outer_mm)),
+    reach_mm: threshold?.reach_mm ?? Math.max(1000, 3 * (depths.inner_mm - depths.outer_mm)),
   }
 }
 

@@ -1,5 +1,6 @@
 import type { Id, Line, Outline, Point, Region } from '../geometry'
 import type { Side } from '../kinds'
+import type { Levels } from './threshold-layout'
 
 /** At which width of the joint a section is cut. The last two include tolerance or survey and movement. */
 export type JointState = 'planned' | 'narrowest' | 'widest'
@@ -8,7 +9,7 @@ export type JointState = 'planned' | 'narrowest' | 'widest'
 export type Face = {
   readonly to: 'inside' | 'outside' | 'ground' | 'cut'
   readonly path: readonly Point[]
-  readonly of: 'wall' | 'reveal' | 'frame' | 'glass' | 'sill'
+  readonly of: 'wall' | 'reveal' | 'frame' | 'glass' | 'sill' | 'floor'
 }
 
 /** A part behind the plane of the section: drawn, not cut. */
@@ -34,4 +35,6 @@ export type Section = {
   readonly lines: readonly Line[]
   readonly faces: readonly Face[]
   readonly seen: readonly Seen[]
+  /** where the levels of a threshold lie, in the cut that shows one */
+  readonly levels?: Levels
 }

@@ -46,7 +46,8 @@ export const untiled = (section: Section): readonly string[] => {
     .map(face => face.to)
     .filter((to, i, all) => to !== 'cut' && all[i - 1] !== to)
     .join()
-  if (looks !== 'outside,inside') wrong.push(`looks ${looks}`)
+  const wanted = section.levels ? 'outside,inside,ground' : 'outside,inside'
+  if (looks !== wanted) wrong.push(`looks ${looks}`)
   return wrong
 }
 

@@ -83,4 +83,5 @@ const surfaces: Readonly<Record<SectionHeat['lowest'][number]['of'], Words>> = {
   frame: words('frame', 'Rahmen'),
   glass: words('glass', 'Glas'),
   sill: words('sill', 'Fensterbank'),
+  floor: words('floor', 'Fußboden'),
 }

@@ -8,6 +8,7 @@ import type { Block, Fixing, FixingKind, Mullion } from '../fixing'
 import type { Opening, Project } from '../model'
 import { roomBefore_mm, roomBehind_mm } from '../allowed/room'
 import type { Sill } from '../sill'
+import { type Threshold, thresholdLevels } from '../threshold'
 
 type At = { readonly id: Id; readonly side: Side; readonly at_mm: number; readonly fixing: FixingKind }
 
@@ -26,6 +27,8 @@ export const freshPart =
         return { transoms: [...(it.transoms ?? []), freshMember(at)] }
       case 'sill':
         return { sill: freshSill(at.id) }
+      case 'threshold':
+        return freshThreshold(it, at.id)
       case 'box':
         return { box: freshBox(project, opening, at.id) }
     }
@@ -60,6 +63,28 @@ const freshSill = (id: Id): Sill => ({
   endDam_mm: assumed(20),
   endGap_mm: assumed(5),
 })
+
+/** A low threshold of usual build-up on the ground. Levels that nobody has told are told as assumed with it. */
+const freshThreshold = ({ told }: Opening, id: Id): Partial<Opening> => {
+  const { top_mm, outside_mm } = thresholdLevels(told)
+  const laid = (material: Id, thickness_mm: number) => ({ material, thickness_mm: assumed(thickness_mm) })
+  const threshold: Threshold = {
+    id,
+    material: 'pvc-u',
+    height_mm: assumed(40),
+    base: laid('installation-board', 100),
+    finish: laid('ceramic-tile', 15),
+    screed_mm: assumed(65),
+    insulation: laid('eps', 120),
+    slab_mm: assumed(180),
+    paving: laid('concrete-2200', 50),
+    bed_mm: assumed(150),
+    fall_pct: assumed(2),
+    channelWidth_mm: assumed(150),
+    channelDepth_mm: assumed(75),
+  }
+  return { threshold, told: { ...told, threshold_mm: top_mm, outside_mm } }
+}
 
 /** A box of usual size, as far as the wall has room for it. */
 const freshBox = (project: Project, opening: Opening, id: Id): Box => {

@@ -4,14 +4,24 @@ import type { Word } from '../choice-field'
 import { entryAt, layerOf } from '../find'
 import type { Layer, Project } from '../model'
 
-/** The project with a copy of every material that its walls, sills and boxes use: a later library changes no issued detail. */
+/** The project with a copy of every material that its walls, sills, thresholds and boxes use: a later library changes no issued detail. */
 export const withMaterials = (project: Project): Project => {
   const parts = [
     ...Object.values(project.walls).flatMap(({ layers, reveal }) => [
       ...layers.flatMap(it => [it, it.edge]),
       reveal.board,
     ]),
-    ...Object.values(project.openings).flatMap(({ sill, box }) => [sill, sill?.board, box, box?.lining]),
+    ...Object.values(project.openings).flatMap(({ sill, threshold, box }) => [
+      sill,
+      sill?.board,
+      threshold,
+      threshold?.base,
+      threshold?.finish,
+      threshold?.insulation,
+      threshold?.paving,
+      box,
+      box?.lining,
+    ]),
   ]
   const used = parts.flatMap(it => (it ? [it.material] : []))
   const added = used.filter(id => entryAt(project.materials, id) === undefined)

@@ -13,11 +13,12 @@ import { freshPart } from './fresh-part'
 import { withMaterials } from './materials'
 import { numbered } from './numbered'
 import { overfull } from './overfull'
+import { footTaken } from '../threshold'
 import { withoutPhoto } from './photos'
 import { named } from './rename'
 import { standing } from './standing'
 
-/** Puts a fresh part into an opening: a fixing, a block, a mullion, a transom, a sill or a box. */
+/** Puts a fresh part into an opening: a fixing, a block, a mullion, a transom, a sill, a threshold or a box. */
 export const add: EditKind<'add'> = {
   kind: 'add',
   schema: z.strictObject({
@@ -35,11 +36,13 @@ export const add: EditKind<'add'> = {
         at: edit.into,
         say: words('there is no such opening', 'diese Öffnung gibt es nicht'),
       })
-    if ((edit.part === 'sill' || edit.part === 'box') && opening[edit.part])
+    if ((edit.part === 'sill' || edit.part === 'threshold' || edit.part === 'box') && opening[edit.part])
       return refused({
         at: edit.into,
         say: words('the opening has one already', 'die Öffnung hat schon eins'),
       })
+    const other = edit.part === 'sill' ? 'threshold' : edit.part === 'threshold' ? 'sill' : undefined
+    if (other && opening[other]) return refused({ at: edit.into, say: footTaken })
     const side = edit.part === 'block' ? (edit.side ?? 'sill') : edit.part === 'transom' ? 'left' : 'head'
     const most_mm = sideLength_mm(opening, side)
     const at_mm = edit.at_mm ?? most_mm / 2
@@ -68,7 +71,7 @@ export const add: EditKind<'add'> = {
 /** The project without a part of an opening; nothing where no opening has it. */
 export const withoutPart = (project: Project, id: string): Project | undefined => {
   const bare = named(project, id, '')
-  for (const key of ['sill', 'box'] as const) {
+  for (const key of ['sill', 'threshold', 'box'] as const) {
     const found = singlePart(project, key, id)
     if (found)
       return withOpening(bare, found.opening.id, ({ [key]: _, ...it }) => ({

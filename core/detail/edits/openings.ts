@@ -46,6 +46,7 @@ export const withDuplicatedOpening = (project: Project, opening: Opening): Proje
     mullions: opening.mullions.map(it => named(it, 'mullion')),
     ...(opening.transoms ? { transoms: opening.transoms.map(it => named(it, 'mullion')) } : {}),
     ...(opening.sill ? { sill: named(opening.sill, 'sill') } : {}),
+    ...(opening.threshold ? { threshold: named(opening.threshold, 'threshold') } : {}),
     ...(opening.box ? { box: named(opening.box, 'box') } : {}),
     sides: zonesFor(opening, side =>
       opening.sides[side].map(it => ({ ...it, id: fresh('zone'), joint: jointFor(it.joint) })),

@@ -11,6 +11,7 @@ import { withJoint, withOpening } from '../fields/tables'
 import { entryAt, openingOf, wallOf, zoneOf, type ZonePlace } from '../find'
 import type { Layer, Project, Wall } from '../model'
 import type { Piece } from '../piece'
+import type { Threshold } from '../threshold'
 import { withCopiedJoint } from './copied-joint'
 import { placed } from './layers'
 import { withMaterials } from './materials'
@@ -21,7 +22,7 @@ import { withZones, zonesBeside } from '../fields/zone'
 
 /**
  * Puts a copied piece where it belongs at a zone: a layer into its wall, a seal into its plane (in the place of what
- * closes that plane), a joint along the zone, fixings beside those that are there; sill, frame and wall take the place of the
+ * closes that plane), a joint along the zone, fixings beside those that are there; sill, threshold, frame and wall take the place of the
  * opening's own. Everything gets an id of its own here. A material that means something else here comes along under another name.
  */
 export const paste: EditKind<'paste'> = {
@@ -77,6 +78,8 @@ const pasted = (target: Target, piece: Piece): Project => {
         sill: { ...piece.sill, id: counted.id },
       }))
     }
+    case 'threshold':
+      return withThresholdPasted(target, piece)
     case 'frame': {
       const counted = numbered(project, 'frame')
       const frame = { ...piece.frame, id: counted.id }
@@ -105,6 +108,28 @@ const withLayerPasted = (
   return withMaterials(
     withWallAt(counted.project, { ...wall, layers: isSome(layers) ? layers : wall.layers }),
   )
+}
+
+const withThresholdPasted = (
+  { project, place }: Target,
+  { threshold, materials }: Extract<Piece, { kind: 'threshold' }>,
+): Project => {
+  const brought = withBrought(project, materials)
+  const counted = numbered(brought.project, 'threshold')
+  const made = <T extends { readonly material: Id }>(it: T): T => ({
+    ...it,
+    material: brought.called(it.material),
+  })
+  const { base, finish, insulation, paving } = threshold
+  const own: Threshold = {
+    ...made(threshold),
+    id: counted.id,
+    base: made(base),
+    finish: made(finish),
+    insulation: made(insulation),
+    paving: made(paving),
+  }
+  return withMaterials(withOpening(counted.project, place.opening, it => ({ ...it, threshold: own })))
 }
 
 const withWallPasted = ({ project, place }: Target, piece: Extract<Piece, { kind: 'wall' }>): Project => {

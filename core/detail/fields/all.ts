@@ -13,6 +13,7 @@ import { roomFields } from './room'
 import { sillFields } from './sill'
 import { siteFields } from './site'
 import { surveyFields } from './survey'
+import { thresholdFields } from './threshold'
 import { toldFields } from './told'
 import { surveyOffset, zoneEnd } from './zone'
 
@@ -46,6 +47,7 @@ export const fields: readonly Field<number>[] = [
   ...roomFields,
   ...siteFields,
   ...sillFields,
+  ...thresholdFields,
   ...openingPartFields,
   ...sealFields,
 ]

@@ -29,6 +29,7 @@ export const partKindOf = (project: Project, part: Id): PartKind | undefined => 
   if (layerOf(project, part)) return 'layer'
   if (sealOf(project, part)) return 'seal'
   if (singlePart(project, 'sill', part)) return 'sill'
+  if (singlePart(project, 'threshold', part)) return 'threshold'
   if (singlePart(project, 'box', part)) return 'box'
   if (fixingOf(project, part)) return 'fixing'
   if (listedPart(project, 'blocks', part)) return 'block'

@@ -10,7 +10,7 @@ import type { Project } from '../model'
 import { singlePart } from '../opening-parts'
 import { boardName } from '../part-names'
 import { choiceField } from './choice-field'
-import { withBox, withLayer, withSill, withWall } from './tables'
+import { withBox, withLayer, withSill, withThreshold, withWall } from './tables'
 
 const none: Word = { value: 'none', name: words('none', 'keine') }
 
@@ -51,7 +51,44 @@ const materialChoice = (it: {
 /** Boards and closers begin this thick: ours, to be put right at once. */
 const first_mm = { board: 20, edge: 40, lining: 30, sillBoard: 20, sillOverhang: 30 } as const
 
-/** What closers, boards, sills and boxes are made of, and whether they are there at all. */
+/** What the layers of a threshold are made of: none may lack. */
+const laidOf = (
+  key: 'base' | 'finish' | 'insulation' | 'paving',
+  id: string,
+  name: Words,
+  because: Words,
+): ChoiceField =>
+  materialChoice({
+    id,
+    name,
+    of: 'threshold',
+    because,
+    read: (project, threshold) => singlePart(project, 'threshold', threshold)?.part[key].material,
+    write: (project, threshold, material) =>
+      material === undefined
+        ? project
+        : withThreshold(project, threshold, it => ({ ...it, [key]: { ...it[key], material } })),
+  })
+
+const thresholdMaterials: readonly ChoiceField[] = [
+  materialChoice({
+    id: 'threshold.material',
+    name: words('Profile is of', 'Profil aus'),
+    of: 'threshold',
+    because: words('of the profile that one steps over', 'des Profils, über das man tritt'),
+    read: (project, threshold) => singlePart(project, 'threshold', threshold)?.part.material,
+    write: (project, threshold, material) =>
+      material === undefined
+        ? project
+        : withThreshold(project, threshold, it => ({ ...it, material })),
+  }),
+  laidOf('base', 'threshold.base-material', words('Base is of', 'Sockel aus'), words('what the profile stands on', 'worauf das Profil steht')),
+  laidOf('finish', 'threshold.finish-material', words('Floor finish is of', 'Bodenbelag aus'), words('what one walks on inside', 'worauf man innen geht')),
+  laidOf('insulation', 'threshold.insulation-material', words('Insulation in the floor is of', 'Dämmung im Fußboden aus'), words('below the screed', 'unter dem Estrich')),
+  laidOf('paving', 'threshold.paving-material', words('Paving outside is of', 'Belag außen aus'), words('what one walks on outside', 'worauf man außen geht')),
+] // prettier-ignore
+
+/** What closers, boards, sills, thresholds and boxes are made of, and whether they are there at all. */
 export const materialChoices: readonly ChoiceField[] = [
   materialChoice({
     id: 'layer.edge',
@@ -117,6 +154,7 @@ export const materialChoices: readonly ChoiceField[] = [
             },
       ),
   }),
+  ...thresholdMaterials,
   materialChoice({
     id: 'box.material',
     name: words('Walls of the box are of', 'Wandung des Kastens aus'),

@@ -11,7 +11,11 @@ import { withOpening } from './tables'
 
 const openingsOf = (project: Project, id: Id): readonly Opening[] => {
   const one =
-    singlePart(project, 'sill', id) ?? singlePart(project, 'box', id) ?? fixingOf(project, id) ?? undefined
+    singlePart(project, 'sill', id) ??
+    singlePart(project, 'threshold', id) ??
+    singlePart(project, 'box', id) ??
+    fixingOf(project, id) ??
+    undefined
   return one ? [one.opening] : openingsWith(project, layerOf(project, id)?.wall.id ?? id)
 }
 
@@ -45,6 +49,7 @@ export const staysChoices: readonly ChoiceField[] = [
   stays('layer', words('Layer must stay', 'Schicht bleibt')),
   stays('frame', words('Frame must stay', 'Rahmen bleibt')),
   stays('sill', words('Sill must stay', 'Fensterbank bleibt')),
+  stays('threshold', words('Threshold must stay', 'Schwelle bleibt')),
   stays('box', words('Box must stay', 'Kasten bleibt')),
   stays('fixing', words('Fixing must stay', 'Befestigung bleibt')),
 ]

@@ -8,6 +8,7 @@ import type { Frame, Joint, Layer, Opening, Project, Wall } from '../model'
 import { entryAt } from '../find'
 import { listedPart, type PartLists, singlePart } from '../opening-parts'
 import type { Sill } from '../sill'
+import type { Threshold } from '../threshold'
 
 type Change<T> = (it: T) => T
 type Table = 'walls' | 'frames' | 'joints' | 'openings'
@@ -78,6 +79,13 @@ export const withBox = (project: Project, id: Id, change: Change<Box>): Project 
 export const withSill = (project: Project, id: Id, change: Change<Sill>): Project => {
   const found = singlePart(project, 'sill', id)
   return found ? withOpening(project, found.opening.id, it => ({ ...it, sill: change(found.part) })) : project
+}
+
+export const withThreshold = (project: Project, id: Id, change: Change<Threshold>): Project => {
+  const found = singlePart(project, 'threshold', id)
+  return found
+    ? withOpening(project, found.opening.id, it => ({ ...it, threshold: change(found.part) }))
+    : project
 }
 
 /** A seal with one of its statements made or taken back; one that its kind cannot do without stays. */

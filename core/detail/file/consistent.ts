@@ -8,6 +8,7 @@ import { materialOf } from '../edits/materials'
 import { entryAt } from '../find'
 import type { Project } from '../model'
 import { profiles } from '../profiles/all'
+import { footTaken } from '../threshold'
 
 /** What a file's schema cannot see: names that lead nowhere, names used twice, values for which no geometry exists. */
 export const consistencyProblems = (project: Project): readonly Problem[] => {
@@ -52,9 +53,13 @@ const referenceProblems = (project: Project): readonly Problem[] => {
       entryAt(project.frames, opening.frame),
       missing(`openings.${id}.frame`, words('frame', 'Rahmen'), opening.frame),
     )
-    const { sill, box } = opening
+    const { sill, threshold, box } = opening
+    if (sill && threshold) problems.push({ at: `openings.${id}.threshold`, say: footTaken })
     madeOf(sill?.material, `openings.${id}.sill.material`)
     madeOf(sill?.board?.material, `openings.${id}.sill.board.material`)
+    madeOf(threshold?.material, `openings.${id}.threshold.material`)
+    for (const key of ['base', 'finish', 'insulation', 'paving'] as const)
+      madeOf(threshold?.[key].material, `openings.${id}.threshold.${key}.material`)
     madeOf(box?.material, `openings.${id}.box.material`)
     madeOf(box?.lining?.material, `openings.${id}.box.lining.material`)
     sides.forEach(side =>
@@ -102,6 +107,7 @@ const nameProblems = (project: Project): readonly Problem[] => {
       opening[table]?.forEach(it => name(it.id, `openings.${opening.id}.${table}`))
     }
     if (opening.sill) name(opening.sill.id, `openings.${opening.id}.sill`)
+    if (opening.threshold) name(opening.threshold.id, `openings.${opening.id}.threshold`)
     if (opening.box) name(opening.box.id, `openings.${opening.id}.box`)
     sides.forEach(side =>
       opening.sides[side].forEach(it => name(it.id, `openings.${opening.id}.sides.${side}`)),

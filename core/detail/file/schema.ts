@@ -167,6 +167,24 @@ const sill = z.strictObject({
     .exactOptional(),
 })
 
+const laid = z.strictObject({ material: id, thickness_mm: length_mm })
+
+const threshold = z.strictObject({
+  id,
+  material: id,
+  height_mm: length_mm,
+  base: laid,
+  finish: laid,
+  screed_mm: length_mm,
+  insulation: laid,
+  slab_mm: length_mm,
+  paving: laid,
+  bed_mm: length_mm,
+  fall_pct: stated(finite.min(0).max(20)),
+  channelWidth_mm: length_mm,
+  channelDepth_mm: length_mm,
+})
+
 const box = z.strictObject({
   id,
   height_mm: length_mm,
@@ -255,6 +273,7 @@ const opening = z.strictObject({
   fixings: z.array(fixing).max(mostListed.fixings),
   blocks: z.array(block).max(mostListed.blocks),
   sill: sill.exactOptional(),
+  threshold: threshold.exactOptional(),
   box: box.exactOptional(),
   asked: asked.exactOptional(),
   told: told.exactOptional(),
@@ -310,6 +329,7 @@ export const pieceSchema: z.ZodType<Piece> = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('joint'), joint }),
   z.strictObject({ kind: z.literal('fixing'), fixing }),
   z.strictObject({ kind: z.literal('sill'), sill }),
+  z.strictObject({ kind: z.literal('threshold'), threshold, materials }),
   z.strictObject({ kind: z.literal('frame'), frame }),
   z.strictObject({ kind: z.literal('wall'), wall, materials }),
 ])

@@ -9,6 +9,7 @@ import type { Asked } from '../asked'
 import type { Box } from '../box'
 import type { Block, Fixing, Mullion } from '../fixing'
 import type { Sill } from '../sill'
+import type { Threshold } from '../threshold'
 import type { Told } from '../told'
 import type { Survey } from '../survey'
 import type { FormatTag, Frame, Joint, Opening, Project, Zone } from '../model'
@@ -39,6 +40,7 @@ export type Plan = {
   readonly mullions?: readonly (readonly [at_mm: number, face_mm: number])[]
   readonly transoms?: readonly (readonly [at_mm: number, face_mm: number])[]
   readonly sill?: Omit<Sill, 'id'>
+  readonly threshold?: Omit<Threshold, 'id'>
   readonly box?: Omit<Box, 'id'>
   /** the sill is there already and must stay */
   readonly sillStays?: true
@@ -102,6 +104,7 @@ export const built = (plan: Plan): Project => {
     ...(plan.fixings ?? []),
   ].map(it => ({ id: id('fixing'), ...it }))
   const sill: Sill | undefined = plan.sill && { id: id('sill'), ...plan.sill }
+  const threshold: Threshold | undefined = plan.threshold && { id: id('threshold'), ...plan.threshold }
   const box: Box | undefined = plan.box && { id: id('box'), ...plan.box }
   const blocks = (plan.blocks ?? []).map(it => ({ id: id('block'), ...it }))
   const opening: Opening = {
@@ -118,6 +121,7 @@ export const built = (plan: Plan): Project => {
     fixings,
     blocks,
     ...(sill ? { sill } : {}),
+    ...(threshold ? { threshold } : {}),
     ...(box ? { box } : {}),
     ...(plan.asked ? { asked: plan.asked } : {}),
     ...(plan.told ? { told: plan.told } : {}),

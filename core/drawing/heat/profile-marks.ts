@@ -19,6 +19,7 @@ export const surfaceName: Readonly<Record<Face['of'], Words>> = {
   frame: words('frame', 'Rahmen'),
   glass: words('glass', 'Glas'),
   sill: words('sill', 'Fensterbank'),
+  floor: words('floor', 'Fußboden'),
 }
 
 /** How much of the undisturbed wall and of the glass is shown at most, and the room for numbers and names. Ours. */

@@ -16,6 +16,9 @@ const outside_m2K_W = 0.04
 /** Inside film for horizontal heat flow (EN ISO 6946, published). */
 const inside_m2K_W = 0.13
 
+/** Inside film over a floor, where heat flows downwards (EN ISO 6946, published). */
+const downwards_m2K_W = 0.17
+
 /** Inside film for mould on opaque parts; glazing and frames keep the usual one (EN ISO 13788, from memory). */
 const humid_m2K_W = 0.25
 
@@ -31,5 +34,6 @@ export const film_W_m2K = (face: Pick<Face, 'to' | 'of'>, purpose: Purpose, isRe
   if (face.to === 'ground') return 1 / ground_m2K_W
   if (purpose === 'frame' && isReduced) return 1 / reduced_m2K_W
   const isOpaque = face.of !== 'glass' && face.of !== 'frame'
-  return purpose === 'surface-humidity' && isOpaque ? 1 / humid_m2K_W : 1 / inside_m2K_W
+  if (purpose === 'surface-humidity' && isOpaque) return 1 / humid_m2K_W
+  return 1 / (face.of === 'floor' ? downwards_m2K_W : inside_m2K_W)
 }

@@ -3,6 +3,7 @@ import type { Material } from '../material'
 import { air } from './air'
 import { concrete } from './concrete'
 import { glass } from './glass'
+import { ground } from './ground'
 import { insulation } from './insulation'
 import { masonry } from './masonry'
 import { metal } from './metal'
@@ -15,6 +16,7 @@ import { timber } from './timber'
 export const materials: readonly Material[] = [
   ...concrete,
   ...masonry,
+  ...ground,
   ...plaster,
   ...insulation,
   ...timber,
