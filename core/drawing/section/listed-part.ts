@@ -15,7 +15,7 @@ export type ListedPart = {
   readonly note: Words
   /** an assumed value stands in the note: it is underlined with dashes wherever it appears */
   readonly assumed: boolean
-  readonly role: 'layer' | 'frame' | 'glazing' | 'seal' | 'fixing'
+  readonly role: 'layer' | 'frame' | 'glazing' | 'seal' | 'fixing' | 'ground'
   /** what its number points at where it has bodies of other materials too: the sheet of a sill, not the board behind it */
   readonly pointedIn?: Id
   /** for what is drawn as one line: which of the membranes it is */
@@ -29,6 +29,7 @@ export const layerOfRole: Readonly<Record<ListedPart['role'], Layer>> = {
   glazing: 'parts',
   seal: 'sealing',
   fixing: 'seen',
+  ground: 'fabric',
 }
 
 /** A size of the joint as a range, and the field that it states. */

@@ -1,4 +1,12 @@
-import { frameOf, known, type Part, partsOf, type Project, type ZonePlace } from '../../detail'
+import {
+  frameOf,
+  known,
+  type Part,
+  partsOf,
+  type Project,
+  thresholdPieces,
+  type ZonePlace,
+} from '../../detail'
 import type { Id } from '../../geometry'
 import { memberId, type Section } from '../../section'
 import { filled, type Words, words } from '../../words'
@@ -28,17 +36,23 @@ export const listedParts = (project: Project, place: ZonePlace): readonly Listed
 const noteOf = (part: Part): Words =>
   part.kind === 'layer' ? filled(words('{0} mm', '{0} mm'), part.value) : part.value
 
+/** What lies round a threshold: no member of the element. */
+const isOfThreshold = ({ id, kind }: Part): boolean =>
+  kind === 'member' && thresholdPieces.some(it => id.endsWith(`/${it}`))
+
 /** Beads go with the sash that holds them. */
 const membersWith = (part: Id, frame: Id): readonly Id[] =>
   part === memberId(frame, 'sash') ? [part, memberId(frame, 'bead')] : [part]
 
 const roleOf = (part: Part, frame: Id): ListedPart['role'] => {
+  if (part.kind === 'threshold' || isOfThreshold(part)) return 'ground'
   if (part.kind === 'layer' || part.kind === 'seal' || part.kind === 'fixing') return part.kind
   return part.id === memberId(frame, 'glazing') ? 'glazing' : 'frame'
 }
 
 /** What a seal is drawn with where it is a line, by the plane that it serves. */
 const lineOf = (project: Project, part: Id): ListedPart['line'] => {
+  if (part.endsWith('/sheet')) return 'membrane-water'
   for (const joint of Object.values(project.joints)) {
     const seal = joint.seals.find(it => it.id === part)
     if (seal) return seal.plane === 'outer' ? 'membrane-outer' : 'membrane-inner'
@@ -52,9 +66,14 @@ export const isThere = (part: ListedPart, section: Section): boolean =>
   section.lines.some(it => part.of.includes(it.part)) ||
   section.seen.some(it => part.of.includes(it.part))
 
-/** The parts that a sheet of some cuts lists: of the fixings those that one of them shows, with the numbers that they have. */
+/**
+ * The parts that a sheet of some cuts lists, with the numbers that they have: of fixings and layers those that one of them
+ * shows. At a threshold a finish of the wall may end over the floor.
+ */
 export const onSheet = (parts: readonly ListedPart[], sections: readonly Section[]): readonly ListedPart[] =>
-  parts.filter(part => part.role !== 'fixing' || sections.some(it => isThere(part, it)))
+  parts.filter(
+    part => (part.role !== 'fixing' && part.role !== 'layer') || sections.some(it => isThere(part, it)),
+  )
 
 /** The number of each part at a zone, as sheets and lists print it. */
 export const partNumbers = (project: Project, place: ZonePlace): ReadonlyMap<Id, string> =>

@@ -5,6 +5,7 @@ import type { Chain, Link } from '../sizes/chain'
 import type { Window } from './clip'
 import type { ListedPart } from './listed-part'
 import { extentOf } from './pieces'
+import { thresholdChains } from './threshold-sizes'
 
 /** What the model holds about the sizes of a section beyond its outlines. */
 export type Sizes = {
@@ -27,6 +28,7 @@ export const chainsAcross = (
   const frame = extentOfFrame(section, parts)
   if (frame === undefined) return []
   const flank = frame.low[0]
+  if (section.levels) return thresholdChains(section.levels, flank, sizes)
   const ends = section.regions
     .filter(it => parts.get(it.part)?.role === 'layer' && it.fill.kind === 'material')
     .map(it => extentOf(it.outline))
@@ -89,7 +91,7 @@ const unique = (places: readonly number[]): number[] =>
     .filter((it, at, all) => at === 0 || it - (all[at - 1] ?? -Infinity) > same_mm)
 
 /** The frame proper is the first part listed as a frame, by its own outline: sash, cores and beads follow it. */
-const extentOfFrame = (section: Section, parts: ReadonlyMap<Id, ListedPart>) => {
+export const extentOfFrame = (section: Section, parts: ReadonlyMap<Id, ListedPart>) => {
   const own = [...parts.values()].find(it => it.role === 'frame')?.of[0]
   const points = section.regions
     .filter(it => it.part === own && it.fill.kind === 'material')
@@ -98,7 +100,7 @@ const extentOfFrame = (section: Section, parts: ReadonlyMap<Id, ListedPart>) => 
 }
 
 /** What lies furthest out of all that is listed in a role, but for one part of the section. */
-const extentOfRole = (
+export const extentOfRole = (
   section: Section,
   parts: ReadonlyMap<Id, ListedPart>,
   role: ListedPart['role'],

@@ -5,6 +5,8 @@ import {
   profileOf,
   frameOf,
   type Project,
+  type thresholdPieces,
+  wallDepths,
   wallOf,
   type ZonePlace,
 } from '../../detail'
@@ -74,6 +76,7 @@ const glassShown_mm = 12
 
 /** The part of a section that a sheet shows: all of its depth, the wall as far as the screw, the sash and some glass. */
 export const usualWindow = (project: Project, place: ZonePlace, section: Section): Window => {
+  if (section.levels) return thresholdWindow(project, place, section)
   const all = extentOf(section.regions.flatMap(it => it.outline))
   const seen = section.seen.length > 0 ? extentOf(section.seen.flatMap(it => it.outline)).low[0] : 0
   const sash = extentOf(
@@ -85,6 +88,31 @@ export const usualWindow = (project: Project, place: ZonePlace, section: Section
   return [
     [Math.max(all.low[0], Math.min(-wallShown_mm, seen - beyondScrew_mm)), all.low[1]],
     [Math.min(all.high[0], flank + sash.high[0] + glassShown_mm), all.high[1]],
+  ]
+}
+
+/** How much ground is shown below a floor, and how much of surface and floor beside the wall. Ours. */
+const groundShown_mm = 50
+const asideShown_mm = { outside: 170, inside: 190 } as const
+
+/** A threshold: floor down to the ground, surface and floor beside the wall, the leaf as at any side. */
+const thresholdWindow = (project: Project, place: ZonePlace, section: Section): Window => {
+  const { outer_mm, inner_mm } = wallDepths(wallOf(project, place.opening))
+  const low = (piece: (typeof thresholdPieces)[number]) =>
+    extentOf(section.regions.filter(it => it.part.endsWith(`/${piece}`)).flatMap(it => it.outline)).low
+  const { frame } = openingOf(project, place.opening)
+  const own = extentOf(section.regions.filter(it => it.part === frame).flatMap(it => it.outline))
+  const sash = extentOf(
+    section.regions
+      .filter(it => it.part === `${frame}/sash` && it.fill.kind === 'material')
+      .flatMap(it => it.outline),
+  )
+  return [
+    [
+      low('floor')[0] - groundShown_mm,
+      Math.min(outer_mm, own.low[1], low('channel')[1]) - asideShown_mm.outside,
+    ],
+    [sash.high[0] + glassShown_mm, Math.max(inner_mm, own.high[1]) + asideShown_mm.inside],
   ]
 }
 

@@ -30,6 +30,7 @@ export const assumedAt = (project: Project, place: ZonePlace, unit: LengthUnit =
     joint.id,
     ...joint.seals.map(it => it.id),
     ...opening.fixings.map(it => it.id),
+    ...(opening.threshold && place.side === 'sill' ? [opening.threshold.id] : []),
   ]
   const air = new Set(winterValues(opening.id).map(it => it.field))
   return parts.flatMap(part =>

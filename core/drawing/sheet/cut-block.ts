@@ -129,7 +129,7 @@ export const scaledCut = (
           const { view: bare } = drawSection(section, { ...look, scale, at: viewStands, show: noSizes })
           const view: View = { ...bare, marks: [...bare.marks, ...sizes, ...numbersOf(at).marks] }
           const beside = level
-            ? levelMarks(level, [view.at[0] - chains_mm, placeView(view).toPaper([0, 0])[1]])
+            ? levelMarks(level, [view.at[0] - chains_mm, placeView(view).toPaper([0, 0])[1]], scale)
             : []
           const head = titled ? titleMarks({ place, letter, scale, language }, [x, y + size_mm[1] - 5]) : []
           return {
@@ -163,7 +163,7 @@ export const scaledCut = (
   }
   return {
     least_mm: scale => roomsOf({ ...wanted, scale, reach: noReach })[0]?.size_mm ?? [0, 0],
-    at: (scale, levels) => blocksAt(scale, levels ? levelAt(project, place, how) : undefined),
+    at: (scale, levels) => blocksAt(scale, levels ? levelAt(project, place, { ...how, section }) : undefined),
   }
 }
 

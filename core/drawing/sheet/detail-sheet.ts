@@ -113,7 +113,7 @@ const labelledSheet = (
   const head = heading(project, place, { ...on, ...(sheetOf && { sheetOf }) }, { language, unit })
   const key = keyBeside(project, place, { ...on, view, columns, language })
   const levels =
-    level && on.levelX !== undefined ? levelMarks(level, [on.levelX, placeView(view).toPaper([0, 0])[1]]) : []
+    level && on.levelX !== undefined ? levelMarks(level, [on.levelX, placeView(view).toPaper([0, 0])[1]], view.scale) : []
   const title = headingOf(place)[language]
   return {
     size_mm: on.paper.size_mm,
@@ -206,7 +206,7 @@ const planOf = (
   const { view } = drawSection(section, { ...bare, scale: 0.5 })
   const legendAt = (scale: number) => legendOf(view, scale)
   const notes = notesOf(project, place, report, unit)
-  const level = heat ? undefined : levelAt(project, place, { language, unit })
+  const level = heat ? undefined : levelAt(project, place, { language, unit, section })
   // a scale is asked for on several sheets
   const reaches = new Map<number, Reach>()
   const wanted: Wanted = {

@@ -131,7 +131,9 @@ export const listedPlan = (
     block_mm: blockHeight_mm(project, revisionRows),
     planes: [...new Map(cuts.map(it => [it.letter, { letter: it.letter, upright: isUpright(it) }])).values()],
     /** whether the model holds a level at one of the cuts: it is drawn where there is room for it */
-    hasLevels: cuts.some(it => levelAt(project, it.place, { language, unit }) !== undefined),
+    hasLevels: cuts.some(
+      it => levelAt(project, it.place, { language, unit, section: it.section }) !== undefined,
+    ),
     cuts: cuts.map(it => scaledCut(project, it, parts, { language, unit, titled: cuts.length > 1 })),
     // The same column is asked for with every room for numbers.
     lists: (column: Omit<ListColumn, 'language' | 'unit'>, scale: number) => {
