@@ -61,6 +61,13 @@ describe('the board', () => {
       await page.mouse.up()
       await painted(page)
       expect((await againstWhole(page)).off).toBe(0)
+      // and what lies beyond the board was not left as it was, when it comes in
+      await page.mouse.move(x, y + 30)
+      await page.mouse.down({ button: 'middle' })
+      await page.mouse.move(x + 50, y - 10)
+      await painted(page)
+      expect((await againstWhole(page)).off).toBe(0)
+      await page.mouse.up({ button: 'middle' })
       expect(faults).toEqual([])
     },
   )

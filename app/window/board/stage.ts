@@ -1,7 +1,7 @@
 import { Konva } from 'konva/lib/_CoreInternals.js'
 import { type InkGroup, type Layer, paintOrder } from '../../../core/drawing'
 import type { Id, Point } from '../../../core/geometry'
-import { type Box, grown, shifted, touches, within } from './box'
+import { type Box, contains, grown, shifted, touches, within } from './box'
 import type { Colours } from './colours'
 import { type Painted, painted } from './paint'
 import type { ViewInk } from './reuse'
@@ -54,6 +54,8 @@ export const newStage = (container: HTMLDivElement, beyond_px = 0): Stage => {
   let shown: Shown | undefined
   /** what is on the canvas, and where from its corner; nothing where all of it has to be painted */
   let onCanvas: Shown | undefined
+  /** something has moved on the canvas beyond the board, where nobody sees it, and was not painted */
+  let isFrayed = false
   /** what the layer paints when it is drawn: what came in, and where something moved */
   let waiting: Boxes = { bare: [] }
   const standing = newStanding<HTMLCanvasElement>()
@@ -106,7 +108,7 @@ export const newStage = (container: HTMLDivElement, beyond_px = 0): Stage => {
   /** The same where something moves: what stands still is laid down as pictures. */
   const paintMoved = (it: Shown, box: Box): void =>
     anew(box, () => {
-      const area = standing.areaRound(box, whole())
+      const area = standing.areaRound(box, seen())
       const pieces = inOrder(it.ink, onPaper(it.lying, ratio, area))
       for (const run of standing.runsOf(pieces, still => pictureOf(it, still, area)))
         if (run.picture) lay(run.picture, area, box)
@@ -134,6 +136,15 @@ export const newStage = (container: HTMLDivElement, beyond_px = 0): Stage => {
     [canvas.width, canvas.height],
   ]
 
+  /** What is seen of the canvas. */
+  const seen = (): Box => {
+    const [x, y] = [-corner[0] * ratio, -corner[1] * ratio]
+    return [
+      [x, y],
+      [x + size[0] * ratio, y + size[1] * ratio],
+    ]
+  }
+
   /** Paints what differs between what is to be shown and what is on the canvas. */
   const update = (): void => {
     if (shown === undefined) return
@@ -141,7 +152,9 @@ export const newStage = (container: HTMLDivElement, beyond_px = 0): Stage => {
       ready = new WeakMap()
       onCanvas = undefined
     }
-    const { bare, moved, lying } = (onCanvas && differing(onCanvas, shown)) ?? {
+    const known = onCanvas && differing(onCanvas, shown)
+    if (known === undefined) isFrayed = false
+    const { bare, moved, lying } = known ?? {
       bare: [whole()],
       lying: fromCorner(shown.lying, placed([-beyond, -beyond])),
     }
@@ -178,6 +191,7 @@ export const newStage = (container: HTMLDivElement, beyond_px = 0): Stage => {
   const slideOf = (was: Lying, now: Lying): Point | undefined => {
     const by = wholePixels(was, fromCorner(now, corner), ratio)
     if (by === undefined || (by[0] === 0 && by[1] === 0)) return by
+    if (isFrayed) return undefined
     const to: Point = [corner[0] + by[0] / ratio, corner[1] + by[1] / ratio]
     if (isCovering(to)) {
       placed(to)
@@ -207,7 +221,9 @@ export const newStage = (container: HTMLDivElement, beyond_px = 0): Stage => {
       [[dx > 0 ? 0 : width + dx, 0], [dx > 0 ? dx : width, height]],
       [[0, dy > 0 ? 0 : height + dy], [width, dy > 0 ? dy : height]],
     ] // prettier-ignore
-    const moved = changed && within(onScreen(lying, ratio, changed), whole())
+    const box = changed && onScreen(lying, ratio, changed)
+    const moved = box && within(box, seen())
+    isFrayed ||= box !== undefined && !contains(seen(), box)
     return { bare: strips.flatMap(box => some(within(box, whole()))), ...(moved && { moved }), lying }
   }
 
