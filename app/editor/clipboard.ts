@@ -39,6 +39,7 @@ const pasteName: Readonly<Record<Piece['kind'], Words>> = {
   joint: words('Paste a joint', 'Fuge einfügen'),
   fixing: words('Paste a fixing', 'Befestigung einfügen'),
   sill: words('Paste a sill', 'Fensterbank einfügen'),
+  threshold: words('Paste a threshold', 'Schwelle einfügen'),
   frame: words('Paste a frame', 'Rahmen einfügen'),
   wall: words('Paste a wall', 'Wand einfügen'),
 }

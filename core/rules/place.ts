@@ -1,4 +1,13 @@
-import type { Fixing, Frame, Joint, Opening, Project, Wall, Zone } from '../detail'
+import {
+  type Fixing,
+  type Frame,
+  type Joint,
+  type Opening,
+  type Project,
+  thresholdPieceId,
+  type Wall,
+  type Zone,
+} from '../detail'
 import type { Id } from '../geometry'
 import { type Side, sides } from '../kinds'
 import { type JointBand, jointBand } from '../movement'
@@ -31,8 +40,11 @@ export type Place = {
   readonly fixing?: Fixing
 }
 
-/** What a rule is asked about: each seal, each zone, each side, the opening as a whole, each kind of its fixings, its sill. */
-export type About = 'part' | 'zone' | 'side' | 'opening' | 'fixing' | 'sill'
+/**
+ * What a rule is asked about: each seal, each zone, each side, the opening as a whole, each kind of its fixings, its sill,
+ * the waterproofing at its threshold, the surface before it.
+ */
+export type About = 'part' | 'zone' | 'side' | 'opening' | 'fixing' | 'sill' | 'threshold' | 'surface'
 
 /** Where a place is, as narrow as what a rule is about. */
 export const whereOf = (about: About, { opening, side, zone, seal, fixing }: Place): Where => {
@@ -40,6 +52,13 @@ export const whereOf = (about: About, { opening, side, zone, seal, fixing }: Pla
   if (about === 'opening') return { opening: of }
   if (about === 'fixing') return fixing ? { opening: of, part: fixing.id } : { opening: of }
   if (about === 'side') return { opening: of, side }
+  if (about === 'threshold' || about === 'surface') {
+    const { threshold } = opening
+    const piece = about === 'threshold' ? 'sheet' : 'surface'
+    return threshold
+      ? { opening: of, side: 'sill', part: thresholdPieceId(threshold.id, piece) }
+      : { opening: of }
+  }
   const { sill } = opening
   if (about === 'sill') return sill ? { opening: of, side, part: sill.id } : { opening: of, side }
   return seal ? { opening: of, side, zone: zone.id, part: seal.id } : { opening: of, side, zone: zone.id }

@@ -77,33 +77,48 @@ export const fieldsOfPart = (
   const opening = openingOf(project, place.opening)
   const isFrame = owner === frameOf(project, place.opening).id
   const isJoint = owner === place.zone.joint
+  const threshold = place.side === 'sill' ? opening.threshold?.id : undefined
+  const isThreshold = owner === threshold
   const wall = wallOfLayer(project, owner)
   const isSeal = project.joints[place.zone.joint]?.seals.some(it => it.id === owner) === true
   const owners = [
     owner,
     ...(isFrame ? [opening.id, site] : []),
+    ...(isFrame && threshold !== undefined ? [threshold] : []),
+    ...(isThreshold ? [opening.id] : []),
     ...(isFrame || isSeal ? [place.zone.joint] : []),
     ...(wall === undefined ? [] : [wall]),
   ]
   const numbers = [
     ...grips.filter(it => it.part === owner).map(it => it.at),
     ...owners.flatMap(one => fieldsOf(project, one).map(it => ({ field: it.id, part: one }))),
-  ].filter(it => !ofJoint.includes(it.field))
-  const choices = owners.flatMap(one => choicesOf(project, one).map(it => ({ field: it.id, part: one })))
+  ].filter(it => !ofJoint.includes(it.field) && (!isThreshold || isOfThreshold(it, owner)))
+  const choices = owners
+    .flatMap(one => choicesOf(project, one).map(it => ({ field: it.id, part: one })))
+    .filter(it => !isThreshold || isOfThreshold(it, owner))
   const rows: readonly FieldRow[] = [
     ...numbers.map(at => ({ kind: 'number' as const, at })),
     ...choices.map(at => ({ kind: 'choice' as const, at })),
   ].filter((it, at, all) => at === all.findIndex(other => isSame(other.at, it.at)))
-  return { groups: grouped(rows, owner), hasJoint: isFrame || isJoint || isSeal }
+  const isLevel = (it: FieldRow): boolean => it.at.field.startsWith('opening.threshold-')
+  const inOrder = isThreshold ? [...rows.filter(isLevel), ...rows.filter(it => !isLevel(it))] : rows
+  return { groups: grouped(inOrder, { owner, isThreshold }), hasJoint: isFrame || isJoint || isSeal }
 }
+
+/** A threshold brings of its opening what is told of its levels and its water. */
+const isOfThreshold = ({ field, part }: FieldAt, threshold: Id): boolean =>
+  part === threshold || field.startsWith('opening.threshold-')
 
 /** The wall of a layer: its reveal is typed at any of its layers. */
 const wallOfLayer = (project: Project, part: Id): Id | undefined => layerOf(project, part)?.wall.id
 
 export const isSame = (a: FieldAt, b: FieldAt): boolean => a.field === b.field && a.part === b.part
 
-const grouped = (rows: readonly FieldRow[], owner: Id): readonly FieldGroup[] => {
-  const groups = groupIds.map(id => ({ id, rows: rows.filter(it => groupOf(it.at, owner) === id) }))
+/** The part whose fields they are; of a threshold its levels are what is decided first. */
+type Owner = { readonly owner: Id; readonly isThreshold: boolean }
+
+const grouped = (rows: readonly FieldRow[], of: Owner): readonly FieldGroup[] => {
+  const groups = groupIds.map(id => ({ id, rows: rows.filter(it => groupOf(it.at, of) === id) }))
   const main = groups[0]?.rows ?? []
   return groups
     .map(it =>
@@ -122,14 +137,15 @@ const ofWork =
 const ofElement =
   /^opening\.(lintel-sag|slot|free-|deflection|infill|rain-class|joint-sound|drains|laps|water|bead-covers)/
 
-const groupOf = ({ field, part }: FieldAt, owner: Id): GroupId => {
+const groupOf = ({ field, part }: FieldAt, { owner, isThreshold }: Owner): GroupId => {
   if (field.startsWith('survey.')) return 'survey'
   if (/^opening\.(width|height)$/.test(field)) return 'sizes'
   if (/^opening\.(aside|raised)$/.test(field)) return 'more'
   if (field.endsWith('.stays')) return 'more'
   if (field === 'opening.position') return 'main'
   if (/^(site\.|opening\.(room|humidity|inside)-)/.test(field)) return 'air'
-  if (field.startsWith('opening.threshold-')) return 'threshold'
+  if (field.startsWith('opening.threshold-')) return isThreshold ? 'main' : 'threshold'
+  if (field.startsWith('threshold.') && part !== owner) return 'threshold'
   if (field.startsWith('opening.'))
     return ofWork.test(field) ? 'work' : ofElement.test(field) ? 'element' : 'asked'
   if (field.startsWith('frame.')) return 'frame'

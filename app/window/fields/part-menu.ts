@@ -136,7 +136,9 @@ const frameGroups = ({ project, place, part, say, acts }: At): readonly MenuGrou
 
 /** Frames, walls and joints stay; layers, seals and what stands in an opening can go. */
 const canGo = (project: Project, part: string): boolean =>
-  ['layer', 'seal', 'fixing', 'block', 'mullion', 'sill', 'box'].includes(partKindOf(project, part) ?? '')
+  ['layer', 'seal', 'fixing', 'block', 'mullion', 'sill', 'threshold', 'box'].includes(
+    partKindOf(project, part) ?? '',
+  )
 
 /** What every part has: it can be copied and named; layers, seals and what else can go can be removed. */
 const commonGroup = ({ project, place, part, say, acts, rename }: At): MenuGroup => ({

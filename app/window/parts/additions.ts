@@ -60,7 +60,7 @@ export const addGroups = (at: At & { readonly selected: string | undefined }): r
   ]
 }
 
-/** Fixings, blocks and members of a side; sill and box where there is none yet. */
+/** Fixings, blocks and members of a side; sill or threshold and box where there is none yet. */
 export const openingGroup = ({ project, place, say, act }: At): MenuGroup => {
   const opening = openingOf(project, place.opening)
   const { side } = place
@@ -76,7 +76,9 @@ export const openingGroup = ({ project, place, say, act }: At): MenuGroup => {
       ...fixingKinds.map(it => item('fixing', it)),
       item('block'),
       isLevel ? item('mullion') : item('transom'),
-      ...(opening.sill === undefined && side === 'sill' ? [item('sill')] : []),
+      ...(opening.sill === undefined && opening.threshold === undefined && side === 'sill'
+        ? [item('sill'), item('threshold')]
+        : []),
       ...(opening.box === undefined && side === 'head' ? [item('box')] : []),
     ],
   }

@@ -6,6 +6,7 @@ import { hasThreshold } from './threshold-upstand'
 /** The surface outside a door falls away from it. */
 export const thresholdFall = wordRule({
   id: 'threshold-fall',
+  about: 'surface',
   word: toldWord('opening.threshold-fall', 'thresholdFall'),
   title: words('Fall outside the door', 'Gefälle vor der Tür'),
   says: words('The finished surface falls away from the threshold.', 'Der fertige Belag fällt von der Schwelle weg.'),

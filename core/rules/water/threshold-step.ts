@@ -11,7 +11,7 @@ const outside = toldAmount('opening.threshold-outside', 'outside_mm')
 /** Where step-free access is asked for, the threshold is no step from either side. */
 export const thresholdStep = rule({
   id: 'threshold-step',
-  about: 'opening',
+  about: 'threshold',
   title: words('Step at the threshold', 'Stufe an der Schwelle'),
   says: words(
     'A step-free threshold stands over the floor and over the surface outside by no more than wheels and feet get over.',
