@@ -189,7 +189,9 @@ const bandWords = ({ band }: Place, uses: readonly BandUse[]): readonly Words[] 
 /** A part that is there and must stay is not simply changed: whoever protects it decides. */
 const staying = (about: About, at: Place): Caution | undefined => {
   const { part } = whereOf(about, at)
-  return part !== undefined && at.opening.stays.includes(part.split('/')[0] ?? part) ? protectedPart : undefined
+  return part !== undefined && at.opening.stays.includes(part.split('/')[0] ?? part)
+    ? protectedPart
+    : undefined
 }
 
 const protectedPart: Caution = {
