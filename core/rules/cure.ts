@@ -51,10 +51,11 @@ const namesOwnPart = (remedies: Some<Remedy>, { opening }: Place): boolean => {
   return ownParts(opening).some(id => text.includes(JSON.stringify(id)))
 }
 
-const ownParts = ({ id, fixings, sill, box }: Opening): readonly Id[] => [
+const ownParts = ({ id, fixings, sill, threshold, box }: Opening): readonly Id[] => [
   id,
   ...fixings.map(it => it.id),
   ...(sill ? [sill.id] : []),
+  ...(threshold ? [threshold.id] : []),
   ...(box ? [box.id] : []),
 ]
 

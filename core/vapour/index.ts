@@ -1,3 +1,4 @@
+export { noVapourOnGround } from './section/on-ground'
 export { film_m, permeability_kg_msPa, seconds } from './diffusion'
 export type { Domain } from './field/domain'
 export type { Interface, VapourCase } from './field/vapour-case'

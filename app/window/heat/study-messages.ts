@@ -1,6 +1,6 @@
 import type { Project, ZonePlace } from '../../../core/detail'
 import type { Outline } from '../../../core/geometry'
-import type { Psi } from '../../../core/heat'
+import type { Psi, SectionHeat } from '../../../core/heat'
 import type { Sureness, Table } from '../../../core/study'
 import type { Remedy, Report } from '../../../core/rules'
 import type { Problem } from '../../../core/units'
@@ -28,6 +28,8 @@ export type Settled = {
   readonly sureness: Sureness
   readonly psi?: Psi
   readonly coupling_W_mK?: number
+  /** from each side, W/m */
+  readonly flow_W_m: SectionHeat['flow_W_m']
   readonly vapour: readonly Table[]
   readonly along?: Along
   /** outlines of where water gathers in winter, in model mm; absent where that is not known */

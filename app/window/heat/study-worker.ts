@@ -52,9 +52,10 @@ const settled = (project: Project, place: ZonePlace): Result<Settled> => {
   if (!loss.ok) return loss
   const { conditions, vapourView, solved } = loss.value
   const { planes, along } = sectionVapour(vapourView, 'joint', conditions)
-  const { psi, coupling_W_mK } = solved.heat
+  const { psi, coupling_W_mK, flow_W_m } = solved.heat
   return ok({
     sureness: sureness.value,
+    flow_W_m,
     ...(psi ? { psi } : {}),
     ...(coupling_W_mK === undefined ? {} : { coupling_W_mK }),
     vapour: [

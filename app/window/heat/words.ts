@@ -30,6 +30,10 @@ export const say = {
   wallTerm: words('Wall {0} × {1} m', 'Wand {0} × {1} m'),
   windowTerm: words('Window {0} × {1} m', 'Fenster {0} × {1} m'),
   psi: words('Ψ, outer sizes', 'Ψ, Außenmaße'),
+  noPsiOnGround: words(
+    'The ground takes part, so there is no Ψ. From inside {0} W/m, from the ground {1} W/m.',
+    'Das Erdreich wirkt mit, also gibt es kein Ψ. Von innen {0} W/m, aus dem Erdreich {1} W/m.',
+  ),
   working: words('working', 'wird gerechnet'),
   notSolved: words('The heat of this cut is not solved', 'Die Wärme dieses Schnitts ist nicht gerechnet'),
   fault: words(

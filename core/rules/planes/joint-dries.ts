@@ -1,4 +1,5 @@
 import { exactly } from '../../units'
+import { noVapourOnGround } from '../../vapour'
 import { words } from '../../words'
 import { solvesHeat, waterInJoint } from '../readings/physics'
 import { replacePlanes } from '../remedies/remedies'
@@ -20,8 +21,10 @@ export const jointDries = rule({
   reads: { water: waterInJoint },
   limit: 'condensate',
   band: [],
-  applies: at =>
-    at.joint.seals.length === 0 ? words('the joint is empty', 'die Fuge ist leer') : solvesHeat(at),
+  applies: at => {
+    if (at.joint.seals.length === 0) return words('the joint is empty', 'die Fuge ist leer')
+    return at.side === 'sill' && at.opening.threshold ? noVapourOnGround : solvesHeat(at)
+  },
   ask: () => [{ given: {} }],
   compare: ({ water }, { most_kg_m2, dries }) => ({
     kind: 'amount',

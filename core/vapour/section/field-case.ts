@@ -6,12 +6,13 @@ import type { VapourCase } from '../field/vapour-case'
 import { factorsOf } from './factors'
 import { membraneResistance } from './membranes'
 import { type Unknown, notKnown } from './not-known'
+import { onGround } from './on-ground'
 import { tight, type VapourView } from './vapour-view'
 
 /**
  * A section as a vapour case on the mesh of its heat solution, and on the same with every triangle cut into four. Seals of the inner plane are
  * taken as open as they can be, those of the outer one as tight; everything else at its dry end, as in winter.
- * Problems: bodies that are not known.
+ * Problems: bodies that are not known; a section on the ground.
  */
 export const fieldCase = (
   view: VapourView,
@@ -19,6 +20,8 @@ export const fieldCase = (
   conditions: Conditions,
 ): Result<{ readonly coarse: VapourCase; readonly fine: VapourCase }> => {
   const { turned, section } = view
+  const ground = onGround(section)
+  if (ground) return refused(ground)
   const factor = factorsOf(view)
   const planeOf = new Map(view.seals.map(it => [it.id, it.plane]))
   const taken = (part: string, of: Band): number => (planeOf.get(part) === 'inner' ? of.min : of.max)

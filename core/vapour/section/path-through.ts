@@ -6,6 +6,7 @@ import type { Path, PathLayer } from '../path/path'
 import { factorsOf } from './factors'
 import { crossings_mm, membraneResistance } from './membranes'
 import { notKnown } from './not-known'
+import { onGround } from './on-ground'
 import { tight, type VapourView } from './vapour-view'
 
 /** Where a path grazes an outline it meets slivers thinner than this: they are no layers, and leave no gap. Ours. */
@@ -14,9 +15,12 @@ const sliver_mm = 0.01
 /**
  * The path straight through a section at one x, from outside to inside, with the membranes that it crosses. Where air
  * that is open to the outside lies in between it begins behind that; through a joint, behind a tight sheet before it, whose
- * back breathes along its edges. Problems: every part whose resistance to vapour is not known; it is never guessed.
+ * back breathes along its edges. Problems: every part whose resistance to vapour is not known; it is never guessed;
+ * a section on the ground.
  */
 export const pathThrough = (view: VapourView, at_mm: number): Result<Path> => {
+  const ground = onGround(view.section)
+  if (ground) return refused(ground)
   const { layers, outside_m2K_W, inside_m2K_W } = layersAlong(view.turned, at_mm)
   const factor = factorsOf(view)
   const solid = behindOutside(

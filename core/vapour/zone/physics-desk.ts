@@ -1,4 +1,12 @@
-import { type Project, type ZonePlace, frameOf, jointOf, openingOf, wallOf } from '../../detail'
+import {
+  type Project,
+  type ZonePlace,
+  frameOf,
+  jointOf,
+  openingOf,
+  thresholdLevels,
+  wallOf,
+} from '../../detail'
 import { jointBand } from '../../movement'
 import type { Result } from '../../units'
 import { type PhysicsOf, type ZonePhysics, zonePhysics } from './zone-physics'
@@ -19,7 +27,7 @@ export const physicsDesk = (): PhysicsOf => {
 
 /** All that the cut of a zone, its conditions and its seals come from, as text. */
 const alikeness = (project: Project, place: ZonePlace): string => {
-  const { room, position_mm, sill, box, fixings } = openingOf(project, place.opening)
+  const { room, position_mm, sill, threshold, told, box, fixings } = openingOf(project, place.opening)
   const { planned_mm } = jointBand(project, place.opening, place.side, place.zone.id)
   return JSON.stringify([
     // A jamb is cut like the other one; the foot has its sill, the head its box.
@@ -28,6 +36,8 @@ const alikeness = (project: Project, place: ZonePlace): string => {
     position_mm.value,
     room,
     sill,
+    // what is told of levels and drain shapes the cut of a threshold
+    threshold && [threshold, thresholdLevels(told), told?.thresholdDrain, told?.thresholdFall],
     box,
     fixings,
     project.site,
