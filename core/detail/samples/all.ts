@@ -44,6 +44,6 @@ export const samples: readonly Sample[] = [
   sample('unheld-head', unheldHead, 'Perforated brick: a head that nothing holds', 'Hochlochziegel: ein Sturz, den nichts hält'),
   sample('guard-in-aerated-concrete', guardInAeratedConcrete, 'Wrong: a guard in aerated concrete', 'Falsch: Absturzsicherung in Porenbeton'),
   sample('frame-too-large', frameTooLarge, 'Wrong: a frame wider than its opening', 'Falsch: Rahmen breiter als die Öffnung'),
-  sample('step-free-door', stepFreeDoor, 'Wrong: a step-free door without a drain', 'Falsch: stufenlose Tür ohne Entwässerung'),
   sample('soft-flank', softFlank, 'Wrong: taped to mineral wool', 'Falsch: Band an Mineralwolle'),
+  sample('step-free-door', stepFreeDoor, 'Wrong: a step-free door without a drain', 'Falsch: stufenlose Tür ohne Entwässerung'),
 ] // prettier-ignore
