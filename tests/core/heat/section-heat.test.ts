@@ -35,13 +35,21 @@ const all = samples.flatMap(({ file, project }) =>
   zonesOf(project).map(place => [`${file}, ${place.side}`, { project, place }] as const),
 )
 
+const hasGround = ({ project, place }: Given): boolean =>
+  place.side === 'sill' && project.openings[place.opening]?.threshold !== undefined
+
 describe('every sample', () => {
   it.each(all)('%s balances, and its Psi can be worked again from its terms', (_, given) => {
     const solved = solveSection(cut(given), viewOf(given))
     if (!solved.ok) throw new Error(JSON.stringify(solved.problems))
     const { heat } = solved.value
-    expect(heat.flow_W_m.inside + heat.flow_W_m.outside).toBeCloseTo(0, 8)
+    expect(heat.flow_W_m.inside + heat.flow_W_m.outside + heat.flow_W_m.ground).toBeCloseTo(0, 8)
     const { psi } = heat
+    if (hasGround(given)) {
+      expect(heat.flow_W_m.ground).not.toBe(0)
+      expect([psi, heat.coupling_W_mK]).toEqual([undefined, undefined])
+      return
+    }
     if (!psi) throw new Error('there is no ground, so there is a Psi')
     const resistance = psi.wall.layers.reduce(
       (sum, it) => sum + it.thickness_mm / 1000 / it.lambda_W_mK,
@@ -72,7 +80,7 @@ describe('every sample', () => {
       return new Map(solved.value.heat.lowest.map(it => [it.of, it]))
     }
     const [loss, mould] = [lowest('heat-loss'), lowest('surface-humidity')]
-    const beside = loss.has('reveal') ? 'reveal' : 'sill'
+    const beside = loss.has('reveal') ? 'reveal' : hasGround(given) ? 'floor' : 'sill'
     for (const of of [beside, 'frame', 'glass'] as const) {
       const [a, b] = [loss.get(of), mould.get(of)]
       if (!a || !b) throw new Error(`no ${of}`)
