@@ -6,7 +6,9 @@ export type Box = readonly [low: Point, high: Point]
 /** The box round some points; nothing round none. */
 export const boxOf = (points: readonly Point[]): Box | undefined => {
   let [x0, y0, x1, y1] = [Infinity, Infinity, -Infinity, -Infinity]
-  for (const [x, y] of points) {
+  for (const at of points) {
+    const x = at[0]
+    const y = at[1]
     if (x < x0) x0 = x
     if (y < y0) y0 = y
     if (x > x1) x1 = x

@@ -90,17 +90,27 @@ const differing = (old: readonly Edge[], now: readonly Edge[]): readonly Box[] =
 
 const without = (edges: readonly Edge[], others: readonly Edge[]): readonly Edge[] =>
   edges.flatMap(edge => {
+    if (others.some(it => isSameEdge(it, edge))) return []
     const axis = level(edge)
-    if (axis === undefined) return others.some(it => isSameEdge(it, edge)) ? [] : [edge]
+    if (axis === undefined) return [edge]
     // Neighbours share their vertices, so a straight side may be parted here and whole there.
-    return others.reduce<readonly Edge[]>(
-      (rest, it) =>
-        level(it) === axis && Math.abs(it[0][other(axis)] - edge[0][other(axis)]) < same_mm
-          ? rest.flatMap(piece => cutAway(piece, it, axis))
-          : rest,
+    const along = others.filter(it => isOver(it, edge, axis))
+    return along.reduce<readonly Edge[]>(
+      (rest, it) => rest.flatMap(piece => cutAway(piece, it, axis)),
       [edge],
     )
   })
+
+/** Whether a level edge and another one lie on one line and over each other. */
+const isOver = (a: Edge, b: Edge, axis: 0 | 1): boolean => {
+  const line = b[0][other(axis)]
+  return (
+    Math.abs(a[0][other(axis)] - line) < same_mm &&
+    Math.abs(a[1][other(axis)] - line) < same_mm &&
+    Math.min(a[0][axis], a[1][axis]) < Math.max(b[0][axis], b[1][axis]) &&
+    Math.min(b[0][axis], b[1][axis]) < Math.max(a[0][axis], a[1][axis])
+  )
+}
 
 const other = (axis: 0 | 1): 0 | 1 => (axis === 0 ? 1 : 0)
 
@@ -108,8 +118,8 @@ const other = (axis: 0 | 1): 0 | 1 => (axis === 0 ? 1 : 0)
 const level = ([a, b]: Edge): 0 | 1 | undefined =>
   Math.abs(a[1] - b[1]) < same_mm ? 0 : Math.abs(a[0] - b[0]) < same_mm ? 1 : undefined
 
-const isSameEdge = ([a, b]: Edge, [c, d]: Edge): boolean =>
-  (isSamePlace(a, c) && isSamePlace(b, d)) || (isSamePlace(a, d) && isSamePlace(b, c))
+const isSameEdge = (a: Edge, b: Edge): boolean =>
+  (isSamePlace(a[0], b[0]) && isSamePlace(a[1], b[1])) || (isSamePlace(a[0], b[1]) && isSamePlace(a[1], b[0]))
 
 const isSamePlace = (a: Point, b: Point): boolean =>
   Math.abs(a[0] - b[0]) < same_mm && Math.abs(a[1] - b[1]) < same_mm

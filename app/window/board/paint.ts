@@ -95,7 +95,8 @@ const polylines = (of: readonly (readonly number[])[], isClosed: boolean): Path2
   const path = new Path2D()
   for (const flat of of) {
     for (let at = 0; at + 1 < flat.length; at += 2) {
-      const [x, y] = [flat[at] ?? 0, flat[at + 1] ?? 0]
+      const x = flat[at] ?? 0
+      const y = flat[at + 1] ?? 0
       if (at === 0) path.moveTo(x, y)
       else path.lineTo(x, y)
     }
@@ -107,7 +108,9 @@ const polylines = (of: readonly (readonly number[])[], isClosed: boolean): Path2
 const circles = (flat: readonly number[]): Path2D => {
   const path = new Path2D()
   for (let at = 0; at + 2 < flat.length; at += 3) {
-    const [x, y, r] = [flat[at] ?? 0, flat[at + 1] ?? 0, flat[at + 2] ?? 0]
+    const x = flat[at] ?? 0
+    const y = flat[at + 1] ?? 0
+    const r = flat[at + 2] ?? 0
     path.moveTo(x + r, y)
     path.arc(x, y, r, 0, 2 * Math.PI)
   }

@@ -39,7 +39,11 @@ const arcsInside = (field: Field, u: number, v: number, radius: number, out: Hat
     const angle = (turn * 2 * Math.PI) / corners
     return [u + radius * Math.cos(angle), v + radius * Math.sin(angle)]
   }
-  const isIn = (turn: number) => isInField(field, ...at(turn))
+  const near = levelWith(field, v - radius, v + radius)
+  const isIn = (turn: number): boolean => {
+    const place = at(turn)
+    return isInField(near, place[0], place[1])
+  }
   const start = Array.from({ length: corners }, (_, turn) => turn).find(turn => !isIn(turn))
   if (start === undefined) return
   let arc: number[] = []
@@ -53,6 +57,21 @@ const arcsInside = (field: Field, u: number, v: number, radius: number, out: Hat
     arc = []
   }
 }
+
+/** A field with those edges only that reach into a range of v: what is inside is told there by no others. */
+const levelWith = (field: Field, low: number, high: number): Field => {
+  const { edges } = field
+  const near: number[] = []
+  for (let at = 0; at < edges.length; at += 4) {
+    const [v0, v1] = [edges[at + 1]!, edges[at + 3]!]
+    if (Math.max(v0, v1) < low - aside_mm || high + aside_mm < Math.min(v0, v1)) continue
+    near.push(edges[at]!, v0, edges[at + 2]!, v1)
+  }
+  return { ...field, edges: Float64Array.from(near) }
+}
+
+/** Edges that touch a range count as reaching into it. */
+const aside_mm = 1e-6
 
 /** The last place inside between one inside and one outside, to a thousandth of a circle's corner. */
 const entry = (isIn: (turn: number) => boolean, inside: number, outside: number): number => {

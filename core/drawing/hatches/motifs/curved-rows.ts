@@ -43,7 +43,10 @@ const everywhere = [
 
 const stretchOf = (field: Field, rows: CurvedRows, row: number, from: number, to: number): number[] => {
   const line: number[] = []
-  const add = (u: number) => line.push(...field.toPaper(u, heightAt(rows, row, u)))
+  const add = (u: number) => {
+    const at = field.toPaper(u, heightAt(rows, row, u))
+    line.push(at[0], at[1])
+  }
   add(from)
   const last = Math.ceil(to / rows.step_mm - 1e-6)
   for (let sample = Math.floor(from / rows.step_mm + 1e-6) + 1; sample < last; sample++)
