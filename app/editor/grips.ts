@@ -1,4 +1,11 @@
-import { type FieldAt, type Project, fieldOf, known } from '../../core/detail'
+import {
+  type FieldAt,
+  type Project,
+  type ThresholdPiece,
+  fieldOf,
+  known,
+  thresholdPieceId,
+} from '../../core/detail'
 import type { Id, Point } from '../../core/geometry'
 import { type Layout, laidSeals, layoutOf } from '../../core/section'
 import { kindOf } from '../../core/seals'
@@ -28,6 +35,7 @@ export const gripsOf = (project: Project, view: View): readonly Grip[] => {
     ...layerFaces(at),
     ...revealFaces(at),
     ...frameFaces(at),
+    ...thresholdFaces(at),
     ...sealFaces(at),
     ...screwEnds(at),
   ].flatMap(it => withValue(project, it) ?? [])
@@ -92,10 +100,48 @@ const frameFaces = ({
   position_mm,
   depth_mm,
   profile,
+  threshold,
 }: Layout): readonly Face[] => [
-  face('opening.position', opening, frame, [width_mm + profile.face_mm / 2, position_mm], [0, 1]),
+  face(
+    'opening.position',
+    opening,
+    frame,
+    [width_mm + (threshold?.part.height_mm.value ?? profile.face_mm) / 2, position_mm],
+    [0, 1],
+  ),
   face('joint.planned', joint, joint, [width_mm, position_mm + depth_mm / 2], [1, 0]),
 ]
+
+/**
+ * The levels of a threshold, the underside of its base and the top of its profile. The profile stays where it is: a
+ * threshold that stands higher over the floor has a lower floor.
+ */
+const thresholdFaces = ({
+  threshold,
+  opening,
+  frame,
+  position_mm,
+  depth_mm,
+  depths,
+}: Layout): readonly Face[] => {
+  if (threshold === undefined) return []
+  const { part, levels, channel } = threshold
+  const middle = position_mm + depth_mm / 2
+  const before = Math.min(depths.outer_mm, channel?.from_mm ?? position_mm) - aside_mm
+  const fall = threshold.fall * ((channel?.from_mm ?? position_mm) - before)
+  const behind = Math.max(depths.inner_mm, position_mm + depth_mm) + aside_mm
+  const piece = (name: ThresholdPiece) => thresholdPieceId(part.id, name)
+  return [
+    face('opening.threshold-top', opening, piece('floor'), [levels.floor_mm, behind], [-1, 0]),
+    face('opening.threshold-outside', opening, piece('surface'), [levels.surface_mm - fall, before], [1, 0]),
+    face('opening.threshold-edge', opening, piece('sheet'), [levels.edge_mm, position_mm], [1, 0]),
+    face('threshold.height', part.id, frame, [levels.top_mm, middle], [1, 0]),
+    face('threshold.base', part.id, part.id, [-part.base.thickness_mm.value, middle], [-1, 0]),
+  ]
+}
+
+/** How far beside the wall a level is taken: ours, in sight of it. */
+const aside_mm = 40
 
 const sealFaces = (at: Layout): readonly Face[] =>
   laidSeals(at).flatMap(({ seal, bay, place }) =>

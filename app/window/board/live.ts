@@ -51,7 +51,11 @@ export const liveDims = (project: Project, view: View, grip: Grip, camera: Camer
   })
 }
 
-/** The sizes that stand still: the joint, and what covers the frame, at the outer edge. */
+/** Between two sizes up the same side, and how far behind the wall the step over the floor stands. *Ours*. */
+const lane_px = 44
+const stepAside_mm = 20
+
+/** The sizes that stand still: at a threshold the steps over floor and surface, the joint, and what covers the frame, at the outer edge. */
 export const stillDims = (project: Project, view: View, width_mm: number, camera: Camera): readonly Dim[] => {
   const at = plannedLayout(project, view)
   const outer = Math.min(at.depths.outer_mm, at.position_mm)
@@ -71,7 +75,21 @@ export const stillDims = (project: Project, view: View, width_mm: number, camera
     }
   }
   const isCovered = view.side !== 'sill' && at.depths.before.length > 0 && at.cover_mm > 0
+  const { levels } = at.threshold ?? {}
+  // the steps over floor and surface stand beside the joint, further out where there is room
+  const lane = x >= 22 + lane_px ? -lane_px : lane_px
+  const aside = (it: Dim, by_px: number): Dim => ({
+    ...it,
+    from: [it.from[0] + by_px, it.from[1]],
+    to: [it.to[0] + by_px, it.to[1]],
+  })
+  const step = (field: string, to_mm: number, by_px: number): readonly Dim[] =>
+    levels && Math.abs(levels.top_mm - to_mm) > 0.5 ? [aside(dim(field, to_mm, levels.top_mm), by_px)] : []
+  const inside_px =
+    camera.toPx([0, Math.max(at.depths.inner_mm, at.position_mm + at.depth_mm) + stepAside_mm])[0] - x
   return [
+    ...(levels ? step('opening.threshold-outside', levels.surface_mm, lane) : []),
+    ...(levels ? step('opening.threshold-top', levels.floor_mm, inside_px) : []),
     dim('joint.planned', 0, width_mm),
     ...(isCovered ? [dim('reveal.cover', width_mm, width_mm + at.cover_mm)] : []),
   ]
