@@ -67,8 +67,10 @@ const floorParts = (at: Layout, it: ThresholdLayout): readonly PaintedPart[] => 
   const { part, levels, in_mm } = it
   const back = at.position_mm + at.depth_mm
   const from = Math.min(at.depths.bearing_mm, back)
-  const floor = (name: string, fill: PaintedPart['label']['fill'], low: number, high: number, y1 = in_mm, y0 = from) =>
-    coat(thresholdPieceId(part.id, 'floor'), name, fill, 'floor', box(low, y0, high, y1))
+  const laid = (name: string, fill: PaintedPart['label']['fill'], outline: Outline) =>
+    coat(thresholdPieceId(part.id, 'floor'), name, fill, 'floor', outline)
+  const layer = (name: string, fill: PaintedPart['label']['fill'], low: number, high: number) =>
+    laid(name, fill, box(low, from, high, in_mm))
   const finish = levels.floor_mm - part.finish.thickness_mm.value
   const screeded = finish - part.screed_mm.value
   const insulated = screeded - part.insulation.thickness_mm.value
@@ -76,12 +78,12 @@ const floorParts = (at: Layout, it: ThresholdLayout): readonly PaintedPart[] => 
   const stripFrom = Math.max(0, screeded)
   return [
     coat(thresholdPieceId(part.id, 'ground'), 'soil', soil, 'floor', box(-at.reach_mm, from, slab, in_mm)),
-    floor('slab', ofMaterial('reinforced-concrete'), slab, insulated),
-    floor('insulation', ofMaterial(part.insulation.material), insulated, screeded),
-    floor('screed', screed, screeded, finish),
-    floor('finish', ofMaterial(part.finish.material), finish, levels.floor_mm),
+    layer('slab', ofMaterial('reinforced-concrete'), slab, insulated),
+    layer('insulation', ofMaterial(part.insulation.material), insulated, screeded),
+    layer('screed', screed, screeded, finish),
+    layer('finish', ofMaterial(part.finish.material), finish, levels.floor_mm),
     ...(levels.floor_mm > stripFrom
-      ? [floor('strip', ofMaterial(strip.material), stripFrom, levels.floor_mm, back + strip.thickness_mm, back)]
+      ? [laid('strip', ofMaterial(strip.material), box(stripFrom, back, levels.floor_mm, back + strip.thickness_mm))]
       : []),
   ]
 } // prettier-ignore

@@ -16,9 +16,7 @@ export const thresholdChains = (
 ): readonly Chain[] => {
   const { floor_mm, top_mm, surface_mm, edge_mm } = levels
   const joint: readonly Link[] =
-    joint_mm > same_mm
-      ? [{ to_mm: joint_mm, ...(sizes.joint ?? {}) }, { to_mm: top_mm }]
-      : [{ to_mm: top_mm }]
+    joint_mm > same_mm ? [{ to_mm: joint_mm, ...sizes.joint }, { to_mm: top_mm }] : [{ to_mm: top_mm }]
   const places = [surface_mm, floor_mm, edge_mm, top_mm]
     .toSorted((a, b) => a - b)
     .filter((it, at, all) => at === 0 || it - (all[at - 1] ?? -Infinity) > same_mm)
