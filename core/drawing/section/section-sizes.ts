@@ -28,7 +28,7 @@ export const chainsAcross = (
   const frame = extentOfFrame(section, parts)
   if (frame === undefined) return []
   const flank = frame.low[0]
-  if (section.levels) return thresholdChains(section.levels, flank, sizes)
+  if (section.levels) return thresholdChains(section.levels, flank, sizes.joint)
   const ends = section.regions
     .filter(it => parts.get(it.part)?.role === 'layer' && it.fill.kind === 'material')
     .map(it => extentOf(it.outline))

@@ -1,6 +1,6 @@
 import type { Section } from '../../section'
 import type { Chain, Link } from '../sizes/chain'
-import type { Sizes } from './section-sizes'
+import type { JointSize } from './listed-part'
 
 /** Places nearer than this are one place. Ours. */
 const same_mm = 0.5
@@ -12,11 +12,11 @@ const same_mm = 0.5
 export const thresholdChains = (
   levels: NonNullable<Section['levels']>,
   joint_mm: number,
-  sizes: Sizes,
+  size: JointSize | undefined,
 ): readonly Chain[] => {
   const { floor_mm, top_mm, surface_mm, edge_mm } = levels
   const joint: readonly Link[] =
-    joint_mm > same_mm ? [{ to_mm: joint_mm, ...sizes.joint }, { to_mm: top_mm }] : [{ to_mm: top_mm }]
+    joint_mm > same_mm ? [{ to_mm: joint_mm, ...size }, { to_mm: top_mm }] : [{ to_mm: top_mm }]
   const places = [surface_mm, floor_mm, edge_mm, top_mm]
     .toSorted((a, b) => a - b)
     .filter((it, at, all) => at === 0 || it - (all[at - 1] ?? -Infinity) > same_mm)

@@ -11,7 +11,7 @@ import { chainsAcross, chainsThrough } from '../section/section-sizes'
 import { standOf, usualWindow, zoneLook } from '../section/zone-view'
 import type { LengthUnit } from '../sizes/lengths'
 import { heights } from '../text/lettering'
-import { cutHeading, scaleWords } from './headings'
+import { cutHeadingAt, scaleWords } from './headings'
 import { text } from './marks'
 import { noColumn, noReach, noRoom, reachOf, type Room, roomsOf, tries } from './cut-room'
 import { type Level, levelAt, levelMarks, levelTakes_mm } from './level-mark'
@@ -131,7 +131,9 @@ export const scaledCut = (
           const beside = level
             ? levelMarks(level, [view.at[0] - chains_mm, placeView(view).toPaper([0, 0])[1]], scale)
             : []
-          const head = titled ? titleMarks({ place, letter, scale, language }, [x, y + size_mm[1] - 5]) : []
+          const head = titled
+            ? titleMarks({ project, place, letter, scale, language }, [x, y + size_mm[1] - 5])
+            : []
           return {
             view,
             marks: [
@@ -181,17 +183,19 @@ const faultsOf = ({ layout }: Numbered): number => layout.conflicts + layout.str
 /** The title of a cut with the letter of its plane, and its scale below. */
 const titleMarks = (
   {
+    project,
     place,
     letter,
     scale,
     language,
   }: Pick<Cut, 'place' | 'letter'> & {
+    readonly project: Project
     readonly scale: number
     readonly language: Language
   },
   [x, y]: Point,
 ): readonly Mark[] => {
-  const [name, cut] = cutHeading(place.side)
+  const [name, cut] = cutHeadingAt(project, place)
   const title = filled(same(letter === '' ? '{0}' : `${letter}   {0}`), name)[language]
   return [
     text(title, [x, y], { height_mm: heights.subtitle_mm, bold: true }),

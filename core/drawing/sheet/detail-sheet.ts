@@ -114,7 +114,7 @@ const labelledSheet = (
   const key = keyBeside(project, place, { ...on, view, columns, language })
   const levels =
     level && on.levelX !== undefined ? levelMarks(level, [on.levelX, placeView(view).toPaper([0, 0])[1]], view.scale) : []
-  const title = headingOf(place)[language]
+  const title = headingOf(project, place)[language]
   return {
     size_mm: on.paper.size_mm,
     language,

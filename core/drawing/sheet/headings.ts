@@ -1,6 +1,6 @@
-import { openingOf, type Project, type ZonePlace } from '../../detail'
+import { openingOf, type Project, sideNameAt, type ZonePlace } from '../../detail'
 import type { Point } from '../../geometry'
-import { type Side, sideName } from '../../kinds'
+import type { Side } from '../../kinds'
 import { filled, type Language, same, type Words, words } from '../../words'
 import type { Mark, ViewMark } from '../mark'
 import type { LengthUnit } from '../sizes/lengths'
@@ -19,8 +19,16 @@ const headings = {
   sill: [words('Sill', 'Brüstung'), words('vertical section', 'Vertikalschnitt')],
 } as const
 
+/** The foot of an opening where one walks through. */
+const thresholdHeading = [words('Threshold', 'Schwelle'), headings.sill[1]] as const
+
+/** A cut as its own title says it: what is cut, and how. */
+export const cutHeadingAt = (project: Project, { opening, side }: ZonePlace): readonly [Words, Words] =>
+  side === 'sill' && openingOf(project, opening).threshold ? thresholdHeading : headings[side]
+
 /** What a sheet shows, in words. */
-export const headingOf = (place: ZonePlace): Words => filled(same('{0}, {1}'), ...headings[place.side])
+export const headingOf = (project: Project, place: ZonePlace): Words =>
+  filled(same('{0}, {1}'), ...cutHeadingAt(project, place))
 
 /** A scale as it is named: paper to model. */
 export const scaleWords = (scale: number): string => `1:${Math.round(1 / scale)}`
@@ -37,7 +45,7 @@ export const heading = (
   },
   { language, unit }: { readonly language: Language; readonly unit: LengthUnit },
 ): readonly Mark[] => {
-  const [name, cut] = headings[place.side]
+  const [name, cut] = cutHeadingAt(project, place)
   const barAt = (on.right ?? on.paper.frame[1][0]) - 10 - scaleBarLength_mm(on.scale, unit)
   return [
     ...headingMarks(project, name, on.headingAt, {
@@ -100,7 +108,11 @@ export const titleOfCut = (
 ): TitleValues =>
   titleValuesOf(project, {
     ...options,
-    subtitle: filled(same('{0}, {1}'), openingOf(project, place.opening).name, sideName[place.side]),
+    subtitle: filled(
+      same('{0}, {1}'),
+      openingOf(project, place.opening).name,
+      sideNameAt(project, place.opening, place.side),
+    ),
     type: detailDrawing,
     scale: scaleWords(on.scale),
     size: on.paper.name,

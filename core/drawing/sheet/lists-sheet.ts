@@ -53,7 +53,7 @@ export const listsSheet = (
     cutLists(project, listed, { ...column, withKey: true }) ??
     cutLists(project, listed, { ...column, withKey: false })
   if (lists === undefined) return undefined
-  const title = headingOf(place)
+  const title = headingOf(project, place)
   return {
     size_mm: a4.size_mm,
     language,

@@ -60,7 +60,7 @@ export const oneCutSheet = (
   const paper = listedPaper
   const [[x0], [, y1]] = paper.frame
   const drawn = on.placed.cuts.map(it => it.block.draw(it.at))
-  const title = headingOf(place)[language]
+  const title = headingOf(project, place)[language]
   const head = { paper, scale, headingAt: [x0 + pad_mm + 1, y1 - 8] as const, right: on.right }
   return {
     size_mm: paper.size_mm,

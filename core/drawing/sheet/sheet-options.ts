@@ -41,7 +41,7 @@ export const materialsOf = (project: Project, section: Section): ReadonlyMap<Id,
 
 /** What a sheet of a cut is called, in bookmarks and titles of files. */
 export const titleOf = (project: Project, place: ZonePlace, language: Language): string =>
-  `${headingOf(place)[language]}, ${openingOf(project, place.opening).name}`
+  `${headingOf(project, place)[language]}, ${openingOf(project, place.opening).name}`
 
 /** What a sheet says to who cannot see it. */
 export const saysOf = (title: string, parts: readonly ListedPart[], language: Language): string =>

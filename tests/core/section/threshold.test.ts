@@ -138,7 +138,7 @@ test('whatever levels are stated, a threshold can be cut, tiles its ground and h
 })
 
 describe('the sizes up a threshold', () => {
-  const chainsAt = (levels: NonNullable<Section['levels']>) => thresholdChains(levels, 15, {})
+  const chainsAt = (levels: NonNullable<Section['levels']>) => thresholdChains(levels, 15, undefined)
   const lengths = ({ start_mm, links }: ReturnType<typeof chainsAt>[number]) =>
     links.map((it, at) => it.to_mm - (links[at - 1]?.to_mm ?? start_mm))
 
