@@ -4,6 +4,7 @@ import {
   contentDigest,
   digestOf,
   extension,
+  type Opened,
   openProject,
   type Project,
   type RecentAbout,
@@ -13,7 +14,7 @@ import {
 } from '../../../core/detail'
 import { type Words, filled, same } from '../../../core/words'
 import { isUnsaved } from '../../editor'
-import type { Host, KeptCopy, Read } from '../../host'
+import type { Host, HostFile, KeptCopy, Read } from '../../host'
 import type { Board } from './board.svelte'
 import {
   andMore,
@@ -51,6 +52,8 @@ export type File = {
   /** somebody else has changed the file meanwhile */
   readonly clash: Question<'mine' | 'theirs' | 'copy' | 'cancel'> | undefined
   readonly open: () => Promise<void>
+  /** lets the user choose another file and reads it, without opening it in the place of what is open */
+  readonly readOther: () => Promise<{ readonly name: string; readonly project: Project } | undefined>
   readonly openRecent: (token: string) => Promise<void>
   readonly openSample: (at: number) => Promise<void>
   /** a new joint in a wall, under a practice */
@@ -186,22 +189,24 @@ export const newFile = (board: Board, notes: Notes, host: Host, about: () => Rec
     return answer === 'drop' || (answer === 'save' && (await save()))
   }
 
-  /** Opens the bytes of a file: a project in its place, a sheet that carries one as a new project. */
-  const openIn = async (
-    file: { readonly name: string; readonly bytes: Uint8Array; readonly token: string },
-    when: 'at once' | 'after asking',
-  ): Promise<void> => {
-    const isSheet = !file.name.toLowerCase().endsWith(`.${extension}`)
+  /** What is in the bytes of a file; nothing where they hold no project, which is said. */
+  const readIn = async (file: Pick<HostFile, 'name' | 'bytes'>): Promise<Opened | undefined> => {
     const read = await projectIn(file.bytes)
-    if (!read.ok) {
-      const [first] = read.problems
-      const more = read.problems.length - 1
-      const rest = more === 0 ? same('') : filled(andMore, `${more}`)
-      failed(filled(notOpened, file.name, first.at, first.say, rest))
-      return
-    }
+    if (read.ok) return read.value
+    const [first] = read.problems
+    const more = read.problems.length - 1
+    const rest = more === 0 ? same('') : filled(andMore, `${more}`)
+    failed(filled(notOpened, file.name, first.at, first.say, rest))
+    return undefined
+  }
+
+  /** Opens the bytes of a file: a project in its place, a sheet that carries one as a new project. */
+  const openIn = async (file: HostFile, when: 'at once' | 'after asking'): Promise<void> => {
+    const isSheet = !file.name.toLowerCase().endsWith(`.${extension}`)
+    const read = await readIn(file)
+    if (read === undefined) return
     if (when === 'after asking' && !(await mayLeave())) return
-    const { project, readOnly, notes: says } = read.value
+    const { project, readOnly, notes: says } = read
     begin(
       project,
       isSheet
@@ -250,6 +255,12 @@ export const newFile = (board: Board, notes: Notes, host: Host, about: () => Rec
       return clash
     },
     open: async () => take(await host.open()),
+    readOther: async () => {
+      const chosen = await host.open()
+      if (chosen.kind === 'failed') failed(filled(cannotOpen, chosen.why))
+      const read = chosen.kind === 'read' ? await readIn(chosen.file) : undefined
+      return read && chosen.kind === 'read' ? { name: chosen.file.name, project: read.project } : undefined
+    },
     openRecent: async at => take(await host.openRecent(at)),
     openSample: async at => {
       const sample = samples[at]
