@@ -75,6 +75,10 @@ export const onSheet = (parts: readonly ListedPart[], sections: readonly Section
     part => (part.role !== 'fixing' && part.role !== 'layer') || sections.some(it => isThere(part, it)),
   )
 
+/** The same without the layers of the wall that a cut does not show: a finish may end over the floor of a threshold. */
+export const withSeenLayers = (parts: readonly ListedPart[], section: Section): readonly ListedPart[] =>
+  parts.filter(it => it.role !== 'layer' || isThere(it, section))
+
 /** The number of each part at a zone, as sheets and lists print it. */
 export const partNumbers = (project: Project, place: ZonePlace): ReadonlyMap<Id, string> =>
   new Map(listedParts(project, place).map(it => [it.id, it.number]))

@@ -92,8 +92,8 @@ export const usualWindow = (project: Project, place: ZonePlace, section: Section
 }
 
 /** How much ground is shown below a floor, and how much of surface and floor beside the wall. Ours. */
-const groundShown_mm = 50
-const asideShown_mm = { outside: 170, inside: 190 } as const
+const groundShown_mm = 25
+const asideShown_mm = { outside: 90, inside: 110 } as const
 
 /** A threshold: floor down to the ground, surface and floor beside the wall, the leaf as at any side. */
 const thresholdWindow = (project: Project, place: ZonePlace, section: Section): Window => {

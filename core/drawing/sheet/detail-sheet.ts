@@ -7,6 +7,7 @@ import type { Drawing, Mark, View } from '../mark'
 import { placeView } from '../place-view'
 import { drawSection, sizesOf } from '../section/draw-section'
 import type { ListedPart } from '../section/listed-part'
+import { withSeenLayers } from '../section/listed-parts'
 import { chainsAcross, chainsThrough } from '../section/section-sizes'
 import { standOf, usualWindow, zoneLook } from '../section/zone-view'
 import { arrange, fittingScales } from './arrange'
@@ -198,7 +199,8 @@ const planOf = (
     heat,
   }: Pick<SheetOptions, 'language' | 'unit' | 'report' | 'heat'>,
 ) => {
-  const look = zoneLook(project, place, language, unit)
+  const zone = zoneLook(project, place, language, unit)
+  const look = { ...zone, parts: withSeenLayers(zone.parts, section) }
   const stand = standOf[place.side]
   const window = usualWindow(project, place, section)
   const parts = new Map(look.parts.flatMap(it => it.of.map(of => [of, it] as const)))
