@@ -91,7 +91,7 @@ describe('edit', () => {
   test.each([
     ['no JSON', '{nope', 'edit: this is no valid JSON\n'],
     ['an unknown kind', '{"kind":"chimney"}', /^edit: kind: one of: state, /],
-    ['a wrong member', '[{"kind":"add","into":"opening-14","part":"box"},{"kind":"add","into":"opening-14","part":"chimney"}]', 'edit: 2. part: one of: fixing, block, mullion, transom, sill, box\n'],
+    ['a wrong member', '[{"kind":"add","into":"opening-14","part":"box"},{"kind":"add","into":"opening-14","part":"chimney"}]', 'edit: 2. part: one of: fixing, block, mullion, transom, sill, threshold, box\n'],
     ['what the model refuses', '{"kind":"add","into":"opening-14","part":"sill"}', 'edit: opening-14: the opening has one already\n'],
   ] as const)('says what is wrong with %s and writes nothing', async (name, text, says) => {
     const path = aFile(`bad-${name.replace(/\W/g, '-')}`)

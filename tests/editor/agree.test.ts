@@ -111,6 +111,7 @@ describe('after any course of edits', () => {
         const { project } = session
         const { place, rows, parts, drawn, cut } = listedIn(session, seed)
         const where = `seed ${seed}`
+        const hasThreshold = place.side === 'sill' && project.openings[place.opening]?.threshold !== undefined
 
         // The file: what is saved comes back, whole.
         expect(openProject(saveProject(project)), where).toMatchObject({
@@ -144,7 +145,8 @@ describe('after any course of edits', () => {
           where,
         ).toEqual([])
         const built = rows
-          .filter(row => row.part.kind === 'layer' || row.part.kind === 'frame')
+          // finishes of a wall may end over the floor and below the surface of a threshold
+          .filter(row => (row.part.kind === 'layer' && !hasThreshold) || row.part.kind === 'frame')
           .map(row => row.part.id)
         expect(
           built.filter(part => !drawn.has(part)),

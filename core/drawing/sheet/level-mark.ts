@@ -89,6 +89,17 @@ const wide_mm = ({ number, name }: OneLevel): number =>
     textWidth_mm(name, heights.size_mm),
   )
 
+/** Between which heights the marks stand, from the lower edge of a view whose window begins at `low_mm` across. */
+export const levelReach_mm = (
+  level: Level,
+  scale: number,
+  low_mm: number,
+): readonly [low: number, high: number] => {
+  const at = spread(level.map(it => (it.up_mm - low_mm) * scale))
+  const half = pitch_mm / 2
+  return [Math.min(...at) - half, Math.max(...at) + half]
+}
+
 /**
  * Levels at the left of a view: their lines end at a place across and at their heights, which are measured from the end
  * of the wall at `y`. Where levels lie close together their marks move apart.

@@ -36,6 +36,12 @@ const project = ((): Project => {
 /** The same under a box. */
 const boxed = after(project, { kind: 'add', into: Object.keys(project.openings)[0] ?? '', part: 'box' })
 
+/** The same with a threshold in the place of its sill. */
+const walkedThrough = [
+  { kind: 'remove', part: Object.values(project.openings)[0]?.sill?.id ?? '' } as const,
+  { kind: 'add', into: Object.keys(project.openings)[0] ?? '', part: 'threshold' } as const,
+].reduce(after, project)
+
 /** The same behind a nib, whose gap a seal may close. */
 const behindNib = after(project, {
   kind: 'state',
@@ -49,7 +55,12 @@ const placesIn = (project: Project, only = '') =>
       .filter(it => it.id.startsWith(only))
       .map(choice => [choice.id, part, choice, project] as const),
   )
-const places = [...placesIn(project), ...placesIn(boxed, 'box.'), ...placesIn(behindNib, 'seal.gap')]
+const places = [
+  ...placesIn(project),
+  ...placesIn(boxed, 'box.'),
+  ...placesIn(behindNib, 'seal.gap'),
+  ...placesIn(walkedThrough, 'threshold.'),
+]
 
 test('every choice has a name of its own, and a part that has it', () => {
   const ids = choices.map(it => it.id)
