@@ -44,9 +44,14 @@ const arcsOf = (
   isInside: (angle: number) => boolean,
 ): readonly (readonly [number, number])[] => {
   const angles = crossings.toSorted((a, b) => a - b)
-  const [first, second] = angles
-  if (first === undefined || second === undefined) return []
-  const around = isInside((first + second) / 2) ? angles : [...angles.slice(1), first + 2 * Math.PI]
+  const [first] = angles
+  if (first === undefined || angles.length < 2) return []
+  const turned = [...angles.slice(1), first + 2 * Math.PI]
+  // where an outline was clipped two crossings may be one place: the widest stretch tells what is inside
+  const widthAt = (at: number) => (turned[at] ?? 0) - (angles[at] ?? 0)
+  const widest = angles.reduce((best, _, at) => (widthAt(at) > widthAt(best) ? at : best), 0)
+  const isIn = isInside(((angles[widest] ?? 0) + (turned[widest] ?? 0)) / 2)
+  const around = isIn === (widest % 2 === 0) ? angles : turned
   return around.flatMap((from, at) => {
     const to = around[at + 1]
     return at % 2 === 0 && to !== undefined ? [[from, to] as const] : []
