@@ -6,7 +6,15 @@ import { type Some, filled, isSome, words } from '../../core/words'
 import { cutPlace } from './cut-place'
 import type { Chosen } from './commands/command'
 import { readProject } from './read-project'
-import { cutOf, scaleAmong, type SheetAsked, type Target, writeDrawings } from './write-sheet'
+import {
+  cutOf,
+  enlargedOf,
+  hasEnlarged,
+  scaleAmong,
+  type SheetAsked,
+  type Target,
+  writeDrawings,
+} from './write-sheet'
 
 /** Whether a second detail is asked for: by its opening, its file, or both. */
 export const isBeside = (chosen: Chosen): boolean =>
@@ -20,7 +28,7 @@ export const writeBeside = async (
   project: Project,
   place: ZonePlace,
   target: Target,
-  { chosen, paper, shows, scale, ...asked }: SheetAsked & { readonly chosen: Chosen },
+  { chosen, paper, shows, scale, enlarged, ...asked }: SheetAsked & { readonly chosen: Chosen },
 ): Promise<Result<string>> => {
   if (chosen['cut'] === 'all') return refused({ at: '--cut', say: oneCut })
   if (shows !== undefined && shows !== 'parts') return refused({ at: '--show', say: noField })
@@ -37,7 +45,10 @@ export const writeBeside = async (
   if (!isSome(scales)) return refused({ at: '--beside', say: noRoom })
   const at = scaleAmong(scales, scale)
   if (!at.ok) return at
-  const drawing = besideSheet(pair, { ...asked, ...at.value, sheet: '1 / 1' })
+  const joint = enlarged === undefined ? {} : { enlarged: enlargedOf(enlarged) }
+  const drawing = besideSheet(pair, { ...asked, ...at.value, ...joint, sheet: '1 / 1' })
+  if (typeof joint.enlarged === 'number' && !hasEnlarged(drawing))
+    return refused({ at: '--enlarged', say: filled(noEnlarged, enlarged ?? '') })
   const problems = sheetProblems(project, drawing)
   return isSome(problems) ? refused(...problems) : writeDrawings(project, [drawing], target)
 }
@@ -77,6 +88,10 @@ const noField = words(
   'Wärme und Dampf werden immer nur für einen Schnitt gezeichnet',
 )
 const onlyA3 = words('two details need an A3', 'zwei Details brauchen ein A3')
+const noEnlarged = words(
+  'the joints do not fit below these details at {0}, or would not be larger there',
+  'die Fugen passen in {0} nicht unter diese Details oder wären dort nicht größer',
+)
 const noRoom = words(
   'these two details do not fit on one sheet at any scale',
   'diese beiden Details passen in keinem Maßstab auf ein Blatt',

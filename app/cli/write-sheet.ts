@@ -8,6 +8,7 @@ import {
   cutsScales,
   cutsSheet,
   detailSheets,
+  enlargedScales,
   heatQuestion,
   sheetProblems,
   sheetScales,
@@ -39,6 +40,8 @@ export const targetOf = (to: unknown, version?: unknown): Result<Target> => {
 /** How a sheet is asked for; `scale` as it was typed, `1:2`. */
 export type SheetAsked = Pick<SheetOptions, 'language' | 'palette' | 'unit' | 'paper'> & {
   readonly scale?: string
+  /** `none`, or the scale of the enlarged joint as it was typed, `1:1` */
+  readonly enlarged?: string
   /** the temperature field in the place of tints and hatches */
   readonly shows?: 'parts' | 'heat' | 'vapour'
 }
@@ -52,7 +55,7 @@ export const writeSheet = async (
   project: Project,
   places: Some<ZonePlace>,
   target: Target,
-  { scale, shows, ...asked }: SheetAsked,
+  { scale, enlarged, shows, ...asked }: SheetAsked,
 ): Promise<Result<string>> => {
   const [first, ...more] = places
   const all = zonesOf(project).filter(it => it.opening === first.opening)
@@ -67,7 +70,10 @@ export const writeSheet = async (
   if (isSolved && isSome(more)) return refused({ at: '--show', say: oneHeat })
   const heat = shows === 'heat' ? solvedPicture(heatQuestion(project, first, cuts[0].section)) : undefined
   if (heat && !heat.ok) return heat
-  const single = { ...options, ...(heat && { heat: heat.value }) }
+  const joint = enlarged === undefined ? {} : { enlarged: enlargedOf(enlarged) }
+  if (typeof joint.enlarged === 'number' && (isSome(more) || heat))
+    return refused({ at: '--enlarged', say: oneEnlarged })
+  const single = { ...options, ...joint, ...(heat && { heat: heat.value }) }
   const scales = isSome(more)
     ? asked.paper === 'A4'
       ? []
@@ -80,6 +86,13 @@ export const writeSheet = async (
   const [drawing, ...further]: Some<Drawing> = isSome(more)
     ? [cutsSheet(project, cuts, how)]
     : detailSheets(project, first, cuts[0].section, how)
+  if (typeof joint.enlarged === 'number' && !hasEnlarged(drawing)) {
+    const fitting = enlargedScales.filter(it =>
+      hasEnlarged(detailSheets(project, first, cuts[0].section, { ...how, enlarged: it })[0]),
+    )
+    const known = [...fitting.map(scaleName), 'none'].join(', ')
+    return refused({ at: '--enlarged', say: filled(noEnlarged, enlarged ?? '', known) })
+  }
   const problems = sheetProblems(project, drawing)
   if (isSome(problems)) return refused(...problems)
   const wet = shows === 'vapour' ? wetZoneAt(project, first) : undefined
@@ -169,7 +182,15 @@ const besideName = (to: string, number: number): string => {
 }
 
 /** A scale as it stands on a sheet: paper to model. */
-const scaleName = (scale: number): string => `1:${Math.round(1 / scale)}`
+const scaleName = (scale: number): string => (scale > 1 ? `${scale}:1` : `1:${Math.round(1 / scale)}`)
+
+/** The scale of an enlarged joint as it was typed. */
+export const enlargedOf = (typed: string): number | 'none' =>
+  enlargedScales.find(it => scaleName(it) === typed) ?? 'none'
+
+/** Whether a sheet has an enlarged joint. */
+export const hasEnlarged = ({ marks }: Drawing): boolean =>
+  marks.some(it => it.kind === 'view' && it.enlarged)
 
 const noScale = words(
   '“{0}” is no scale at which this cut fits on a sheet; it fits at {1}',
@@ -178,6 +199,14 @@ const noScale = words(
 const oneHeat = words(
   'heat is drawn for one cut at a time',
   'Wärme wird immer nur für einen Schnitt gezeichnet',
+)
+const noEnlarged = words(
+  'the joint does not fit beside this cut at {0}, or would not be larger there; what can be asked for: {1}',
+  'die Fuge passt in {0} nicht neben diesen Schnitt oder wäre dort nicht größer; gewählt werden kann: {1}',
+)
+const oneEnlarged = words(
+  'the joint is drawn enlarged beside one cut with its parts; ask for one cut without its heat',
+  'die Fuge wird neben einem Schnitt mit seinen Bauteilen vergrößert gezeichnet; gefragt ist ein Schnitt ohne seine Wärme',
 )
 const noPaper = words('this does not fit on {0} at any scale', 'das passt in keinem Maßstab auf {0}')
 

@@ -113,6 +113,8 @@ export type View = Drawn & {
   readonly turn_deg: 0 | 90 | 180 | 270
   readonly mirrored: boolean
   readonly marks: readonly ViewMark[]
+  /** a part of the view before it, drawn once more at a larger scale */
+  readonly enlarged?: true
 }
 
 export type Mark = ViewMark | View

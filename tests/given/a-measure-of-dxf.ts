@@ -1,10 +1,13 @@
 import { Helper } from 'dxf'
-import type { Drawing, View, ViewMark } from '../../core/drawing'
+import { type Drawing, placeView, sizeOnPaper_mm, type View, type ViewMark } from '../../core/drawing'
 import type { ReadDxf } from './a-reader-of-dxf'
 
 /** The views of a sheet. */
 export const viewsOf = ({ marks }: Drawing): readonly View[] =>
   marks.flatMap(it => (it.kind === 'view' ? [it] : []))
+
+/** The views of a sheet that have a drawing of their own in model space: what is enlarged shows one of them once more. */
+const ownViewsOf = (drawing: Drawing): readonly View[] => viewsOf(drawing).filter(it => !it.enlarged)
 
 /** Marks of one kind. */
 export const ofKind = <K extends ViewMark['kind']>(
@@ -24,7 +27,7 @@ const areaOf = (outline: readonly (readonly [number, number])[]): number =>
 /** By how much of itself the area of a part in a file differs at most from that in its sheet; parts must be the same. */
 export const worstArea = (found: Readonly<Record<string, number>>, drawing: Drawing): number => {
   const expected: Record<string, number> = {}
-  for (const { part, outline, holes } of viewsOf(drawing).flatMap(it => ofKind(it.marks, 'area')))
+  for (const { part, outline, holes } of ownViewsOf(drawing).flatMap(it => ofKind(it.marks, 'area')))
     if (part !== undefined)
       expected[part] =
         (expected[part] ?? 0) + areaOf(outline) - holes.reduce((sum, it) => sum + areaOf(it), 0)
@@ -35,7 +38,7 @@ export const worstArea = (found: Readonly<Record<string, number>>, drawing: Draw
 /** What a file holds that its sheet does not, or less than it: audit, areas, counts by layer and kind, sizes, words. */
 export const dxfFaults = (read: ReadDxf, drawing: Drawing): readonly string[] => {
   const views = viewsOf(drawing)
-  const marks = views.flatMap(it => it.marks)
+  const marks = ownViewsOf(drawing).flatMap(it => it.marks)
   const model = read.counts['Model'] ?? {}
   const paper = Object.entries(read.counts).find(([name]) => name !== 'Model')?.[1] ?? {}
   const sizes = ofKind(marks, 'dimension')
@@ -78,6 +81,50 @@ export const dxfFaults = (read: ReadDxf, drawing: Drawing): readonly string[] =>
       const [, height = 0, seen = 1] = read.viewports[at] ?? []
       return Math.abs(height / seen - it.scale) < 1e-6 ? [] : [`scale ${height / seen}`]
     }),
+    ...views.flatMap((it, at) => (it.enlarged ? enlargedFaults(it, views[at - 1] ?? it, at, read, paper) : [])),
+  ] // prettier-ignore
+}
+
+/**
+ * What is wrong with a view that is enlarged: its viewport must show the same place of the model as its main view, with
+ * outlines alone, and its sizes and numbers must stand on the sheet, true to the model.
+ */
+const enlargedFaults = (
+  view: View,
+  main: View,
+  at: number,
+  read: ReadDxf,
+  paper: Readonly<Record<string, number>>,
+): readonly string[] => {
+  const sizes = ofKind(view.marks, 'dimension')
+  const [width = 0, height = 0, , x = 0, y = 0, seenX = 0, seenY = 0] = read.viewports[at] ?? []
+  const [low, high] = view.window
+  const middle = [(low[0] + high[0]) / 2, (low[1] + high[1]) / 2] as const
+  const toMain = placeView(main).toPaper
+  const [there, origin, here] = [toMain(middle), toMain([0, 0]), placeView(view).toPaper(middle)]
+  const off = Math.max(
+    Math.abs((there[0] - origin[0]) / main.scale - seenX),
+    Math.abs((there[1] - origin[1]) / main.scale - seenY),
+    Math.abs(here[0] - x),
+    Math.abs(here[1] - y),
+    ...sizeOnPaper_mm(view).map((it, axis) => Math.abs(it - ([width, height][axis] ?? 0))),
+  )
+  const frozen = read.frozen[at] ?? []
+  const shown = ['JW-FABRIC-CUT', 'JW-PARTS-CUT', 'JW-PARTS-CUT-SMALL'].filter(it => frozen.includes(it))
+  const hidden = ['JW-HATCH', 'JW-TINT', 'JW-SIZES', 'JW-NUMBERS-LEADER'].filter(it => !frozen.includes(it))
+  const untrue = read.onPaper.filter(
+    ({ measures, long, times }) =>
+      Math.abs(long * times - measures) > 1e-5 || Math.abs(times - 1 / view.scale) > 1e-6,
+  )
+  const lengths = sizes.map(it => Math.hypot(it.to[0] - it.from[0], it.to[1] - it.from[1]))
+  return [
+    ...(off < 1e-5 ? [] : [`enlarged off by ${off}`]),
+    ...shown.map(it => `${it} not shown enlarged`),
+    ...hidden.map(it => `${it} shown enlarged`),
+    ...untrue.map(it => `size on the sheet ${it.long}`),
+    ...(read.onPaper.every((it, of) => Math.abs(it.measures - (lengths[of] ?? 0)) < 1e-5) ? [] : ['lengths']),
+    ...(paper['JW-SIZES DIMENSION'] === sizes.length ? [] : ['sizes on the sheet']),
+    ...(paper['JW-NUMBERS-LEADER LEADER'] === ofKind(view.marks, 'leader').length ? [] : ['numbers on the sheet']),
   ] // prettier-ignore
 }
 

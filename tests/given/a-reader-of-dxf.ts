@@ -15,6 +15,10 @@ const readDxf = z.object({
   materials: z.record(z.string(), z.string().nullable()),
   sizes: z.array(z.object({ measures: z.number(), says: z.string(), block: z.string() })),
   sizeWords: z.array(z.array(z.string())),
+  /** sizes on the sheet itself: what they say they measure, how long they are there, and what their style makes of that */
+  onPaper: z.array(z.object({ measures: z.number(), long: z.number(), times: z.number() })),
+  /** the layers that each viewport leaves out */
+  frozen: z.array(z.array(z.string())),
   numbers: z.array(z.string()),
   words: z.array(z.string()),
   attributes: z.record(z.string(), z.string()),
@@ -35,7 +39,7 @@ export type ReadDxf = z.infer<typeof readDxf>
 
 /** A file that holds nothing. */
 export const nothing: ReadDxf = {
-  version: '', errors: [], fixes: [], counts: {}, areas: {}, materials: {}, sizes: [], sizeWords: [], numbers: [], words: [],
+  version: '', errors: [], fixes: [], counts: {}, areas: {}, materials: {}, sizes: [], sizeWords: [], onPaper: [], frozen: [], numbers: [], words: [],
   attributes: {}, viewports: [], lowest: [], highest: [], layers: {}, linetypes: {}, patterns: {}, rows: [],
 } // prettier-ignore
 

@@ -47,6 +47,22 @@ def tell(path):
                     [decoded(e.plain_text()) for e in doc.blocks.get(d.dxf.geometry).query("TEXT")]
                     for d in model.query("DIMENSION")
                 ],
+                "onPaper": [
+                    {
+                        "measures": d.dxf.actual_measurement,
+                        "long": d.get_measurement(),
+                        "times": doc.dimstyles.get(d.dxf.dimstyle).dxf.dimlfac,
+                    }
+                    for layout in doc.layouts
+                    if layout.name != "Model"
+                    for d in layout.query("DIMENSION")
+                ],
+                "frozen": [
+                    [doc.entitydb[it].dxf.name if it in doc.entitydb else it for it in v.frozen_layers]
+                    for layout in doc.layouts
+                    for v in layout.query("VIEWPORT")
+                    if v.dxf.id > 1
+                ],
                 "numbers": [decoded(m.plain_text()) for m in model.query("MTEXT")],
                 "words": [decoded(t.plain_text()) for layout in doc.layouts for t in layout.query("TEXT")],
                 "attributes": {

@@ -36,6 +36,11 @@ export const draw: Command = {
       choices: ['A4', 'A3'],
     },
     {
+      flags: '--enlarged <scale>',
+      says: 'the joint of one cut drawn once more beside it at this scale, or none; without it, where the cut is smaller than 1:2 and there is room',
+      choices: ['2:1', '1:1', '1:2', 'none'],
+    },
+    {
       flags: '--lengths <unit>',
       says: 'what lengths are written in',
       choices: ['mm', 'inch'],
@@ -83,6 +88,7 @@ export const draw: Command = {
       unit: chosen['lengths'] === 'inch' ? 'inch' : 'mm',
       ...(chosen['paper'] === 'A4' || chosen['paper'] === 'A3' ? { paper: chosen['paper'] } : {}),
       ...(typeof chosen['scale'] === 'string' && { scale: chosen['scale'] }),
+      ...(typeof chosen['enlarged'] === 'string' && { enlarged: chosen['enlarged'] }),
       shows: chosen['show'] === 'heat' || chosen['show'] === 'vapour' ? chosen['show'] : 'parts',
     }
     const written = isBeside(chosen)

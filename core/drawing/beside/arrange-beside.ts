@@ -4,6 +4,7 @@ import { type CutBlock, cutBlocks } from '../sheet/cut-block'
 import { line } from '../sheet/marks'
 import { a3 } from '../sheet/paper'
 import type { SheetOptions } from '../sheet/sheet-options'
+import type { Box } from '../sheet/side-words'
 import { listedParts } from '../section/listed-parts'
 import { noteIn } from '../sizes/lengths'
 import { type FaultList, faultList } from './fault-list'
@@ -33,7 +34,13 @@ const mostListed = [Infinity, 14, 10, 7, 5, 3, 0] as const
 /** Where everything of a sheet of two details stands. Paper mm. */
 export type Arranged = {
   readonly scale: number
-  readonly details: readonly { readonly block: CutBlock; readonly at: Point; readonly titleAt: Point }[]
+  readonly details: readonly {
+    readonly block: CutBlock
+    readonly at: Point
+    readonly titleAt: Point
+    /** all that is its own of the sheet, below its name */
+    readonly room: Box
+  }[]
   readonly list: FaultList
   readonly listAt: Point
   /** lines that part the list from the details */
@@ -101,7 +108,13 @@ const between = ([a, b]: readonly CutBlock[], low: number, listOf: ListOf): Put 
   const bX = listX + width_mm + 2 * apart_mm + share / 2
   const lineAt = (x: number) => line('field', [x, top], [x, low])
   return {
-    details: [a, b].map((block, at) => detailAt(block, at === 0 ? aX : bX, top, room)),
+    details: [a, b].map((block, at) => ({
+      ...detailAt(block, at === 0 ? aX : bX, top, room),
+      room:
+        at === 0
+          ? [[x0, low], [listX - apart_mm, top - name_mm]]
+          : [[listX + width_mm + apart_mm, low], [x1, top - name_mm]],
+    })), // prettier-ignore
     list,
     listAt: [listX, top - pad_mm],
     lines: [lineAt(listX - apart_mm), lineAt(listX + width_mm + apart_mm)],
@@ -120,9 +133,10 @@ const below = ([a, b]: readonly CutBlock[], low: number, listOf: ListOf): Put | 
   const room = top - listTop - name_mm - pad_mm
   if (Math.max(a.size_mm[1], b.size_mm[1]) > room) return undefined
   return {
-    details: [a, b].map((block, at) =>
-      detailAt(block, x0 + at * half + Math.max(pad_mm, (half - block.size_mm[0]) / 2), top, room),
-    ),
+    details: [a, b].map((block, at) => ({
+      ...detailAt(block, x0 + at * half + Math.max(pad_mm, (half - block.size_mm[0]) / 2), top, room),
+      room: [[x0 + at * half, listTop], [x0 + (at + 1) * half, top - name_mm]],
+    })), // prettier-ignore
     list,
     listAt: [x0 + pad_mm, listTop - pad_mm],
     lines: [
@@ -135,8 +149,8 @@ const below = ([a, b]: readonly CutBlock[], low: number, listOf: ListOf): Put | 
 /** A detail hangs in the upper part of its room, below its name. Ours. */
 const lift = 0.2
 
-const detailAt = (block: CutBlock, x: number, top: number, room: number): Arranged['details'][number] => ({
+const detailAt = (block: CutBlock, x: number, top: number, room: number) => ({
   block,
-  at: [x, top - name_mm - block.size_mm[1] - (room - block.size_mm[1]) * lift],
-  titleAt: [x, top - 5],
+  at: [x, top - name_mm - block.size_mm[1] - (room - block.size_mm[1]) * lift] as const,
+  titleAt: [x, top - 5] as const,
 })

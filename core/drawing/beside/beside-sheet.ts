@@ -3,7 +3,8 @@ import type { Id, Point } from '../../geometry'
 import { sideName } from '../../kinds'
 import { filled, type Language, same, type Words, words } from '../../words'
 import type { Drawing, Mark } from '../mark'
-import { mostTries } from '../sheet/cut-block'
+import { type CutBlock, mostTries } from '../sheet/cut-block'
+import { type Enlarged, enlarge, isEnlarged, jointLetter } from '../sheet/enlarged'
 import { checkRuler, scaleBar, scaleBarLength_mm, sheetFrame } from '../sheet/frame'
 import { blockMarks, cutHeading, headingMarks, scaleWords, unitWords } from '../sheet/headings'
 import { text } from '../sheet/marks'
@@ -11,10 +12,11 @@ import { a3 } from '../sheet/paper'
 import { materialsOf } from '../sheet/sheet-options'
 import { overlongIn } from '../sheet/title-block'
 import { titleValuesOf, type TitleValues } from '../sheet/title-values'
+import { standOf, zoneLook } from '../section/zone-view'
 import { heights, linesOf } from '../text/lettering'
-import { arrangedAt, type BesideOptions, pad_mm, scales } from './arrange-beside'
+import { type Arranged, arrangedAt, type BesideOptions, pad_mm, scales } from './arrange-beside'
 import { detailLetters } from './fault-list'
-import { type Fault, faultsOf, type Pair } from './faults'
+import { type Fault, faultNumbers, faultsOf, type Pair } from './faults'
 import { stripMarks } from './foot-strip'
 
 /**
@@ -35,6 +37,7 @@ export const besideSheet = (pair: Pair, options: BesideOptions): Drawing => {
   const title = filled(besideWords, cutHeading(place.side)[0])
   const barAt = x1 - 12 - scaleBarLength_mm(on.scale, unit)
   const drawn = on.details.map(it => it.block.draw(it.at))
+  const joints = jointsOf(pair, on, drawn, options)
   return {
     size_mm: a3.size_mm,
     language,
@@ -43,7 +46,11 @@ export const besideSheet = (pair: Pair, options: BesideOptions): Drawing => {
     says: saysOf(title, names, on.listed, language),
     materials: materialsOfBoth(pair),
     marks: [
-      ...drawn.map(it => it.view),
+      ...drawn.flatMap(({ view }, at): readonly Mark[] => {
+        const joint = joints[at]
+        return joint ? [{ ...view, marks: [...view.marks, ...joint.ring] }, joint.view] : [view]
+      }),
+      ...joints.flatMap(it => it.heading),
       ...sheetFrame(a3),
       ...checkRuler(a3, { language, unit }),
       ...headingMarks(project, title, [x0 + pad_mm + 1, y1 - 8], {
@@ -73,6 +80,31 @@ export const besideSheet = (pair: Pair, options: BesideOptions): Drawing => {
       ...blockMarks(project, titleOfPair(pair, names, on.scale, options), a3, { language, rows: 0 }),
     ],
   }
+}
+
+/** The joints of both details drawn once more where they are small: both at one scale, with as much round them. */
+const jointsOf = (
+  pair: Pair,
+  on: Arranged,
+  drawn: readonly ReturnType<CutBlock['draw']>[],
+  { language, unit = 'mm', enlarged }: BesideOptions,
+): readonly Enlarged[] => {
+  if (!isEnlarged(enlarged, on.scale)) return []
+  const jointsFrom = (rank: number) =>
+    pair.flatMap((it, at): readonly Enlarged[] => {
+      const [own, detail] = [drawn[at], on.details[at]]
+      if (own === undefined || detail === undefined) return []
+      const look = { ...zoneLook(it.project, it.place, language, unit), ...standOf[it.place.side] }
+      const numbered = faultNumbers(on.listed, it, at === 0 ? 0 : 1)
+      const of = { section: it.section, look, letter: jointLetter, numbered }
+      const where = { room: detail.room, marks: [own.view, ...own.marks], kept: [] }
+      const joint = enlarge(of, own.view, where, enlarged, rank)
+      return joint ? [joint] : []
+    })
+  const joints = jointsFrom(0)
+  const rank = Math.max(...joints.map(it => it.rank))
+  const alike = joints.every(it => it.rank === rank) ? joints : jointsFrom(rank)
+  return alike.length === pair.length && alike.every(it => it.rank === rank) ? alike : []
 }
 
 /** The values of the title block; names that are too long for it stand over the details alone. */

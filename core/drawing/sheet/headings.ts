@@ -31,7 +31,8 @@ export const headingOf = (project: Project, place: ZonePlace): Words =>
   filled(same('{0}, {1}'), ...cutHeadingAt(project, place))
 
 /** A scale as it is named: paper to model. */
-export const scaleWords = (scale: number): string => `1:${Math.round(1 / scale)}`
+export const scaleWords = (scale: number): string =>
+  scale > 1 ? `${Math.round(scale)}:1` : `1:${Math.round(1 / scale)}`
 
 /** Title, subtitle and scale bar at the top of a sheet; a sheet that no longer holds says so beside its title. */
 export const heading = (

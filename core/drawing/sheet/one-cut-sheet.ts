@@ -1,7 +1,9 @@
 import type { Project, ZonePlace } from '../../detail'
 import type { Section } from '../../section'
-import type { Drawing } from '../mark'
+import type { Drawing, Mark, View } from '../mark'
 import { listedParts } from '../section/listed-parts'
+import { standOf, zoneLook } from '../section/zone-view'
+import { type Enlarged, enlarge, isEnlarged, jointLetter } from './enlarged'
 import { checkRuler, sheetFrame } from './frame'
 import { blockMarks, heading, headingOf, titleOfCut } from './headings'
 import { keyElevation } from './key-elevation'
@@ -15,6 +17,8 @@ import {
   pad_mm,
   revisionRows,
 } from './listed-sheet'
+import { titleBlock_mm } from './paper'
+import { heading_mm } from './room'
 import { materialsOf, saysOf, type SheetOptions, titleOf } from './sheet-options'
 
 /** Scales of a single cut with its lists beside it, the largest first. */
@@ -60,6 +64,16 @@ export const oneCutSheet = (
   const paper = listedPaper
   const [[x0], [, y1]] = paper.frame
   const drawn = on.placed.cuts.map(it => it.block.draw(it.at))
+  const key = on.keyAt
+    ? keyElevation(
+        project,
+        place.opening,
+        [{ letter: 'A', upright: isUpright({ place }) }],
+        on.keyAt,
+        language,
+      )
+    : []
+  const joint = jointBeside(project, place, section, { drawn, key, plan, right: on.right }, options)
   const title = headingOf(project, place)[language]
   const head = { paper, scale, headingAt: [x0 + pad_mm + 1, y1 - 8] as const, right: on.right }
   return {
@@ -70,20 +84,13 @@ export const oneCutSheet = (
     says: saysOf(title, plan.parts, language),
     materials: materialsOf(project, section),
     marks: [
-      ...drawn.map(it => it.view),
+      ...drawn.map(({ view }) => (joint ? { ...view, marks: [...view.marks, ...joint.ring] } : view)),
+      ...(joint ? [joint.view, ...joint.heading] : []),
       ...sheetFrame(paper),
       ...checkRuler(paper, { language, unit }),
       ...heading(project, place, head, { language, unit }),
       ...drawn.flatMap(it => it.marks),
-      ...(on.keyAt
-        ? keyElevation(
-            project,
-            place.opening,
-            [{ letter: 'A', upright: isUpright({ place }) }],
-            on.keyAt,
-            language,
-          )
-        : []),
+      ...key,
       ...on.lists.marks,
       ...blockMarks(project, titleOfCut(project, place, { scale, paper }, options), paper, {
         language,
@@ -92,3 +99,35 @@ export const oneCutSheet = (
     ],
   }
 }
+
+/** The joint drawn once more in what is free beside a cut and its lists, where it is wanted. */
+const jointBeside = (
+  project: Project,
+  place: ZonePlace,
+  section: Section,
+  on: {
+    readonly drawn: readonly { readonly view: View; readonly marks: readonly Mark[] }[]
+    readonly key: readonly Mark[]
+    readonly plan: ListedPlan
+    readonly right: number
+  },
+  { language, unit = 'mm', enlarged }: SheetOptions,
+): Enlarged | undefined => {
+  const [main] = on.drawn
+  if (main === undefined || !isEnlarged(enlarged, main.view.scale)) return undefined
+  const [[x0, y0], [x1, y1]] = listedPaper.frame
+  return enlarge(
+    {
+      section,
+      look: { ...zoneLook(project, place, language, unit), ...standOf[place.side], parts: on.plan.parts },
+      letter: jointLetter,
+    },
+    main.view,
+    {
+      room: [[x0, y0], [on.right, y1 - heading_mm]],
+      marks: [main.view, ...main.marks, ...on.key],
+      kept: [[[x1 - titleBlock_mm[0], y0], [x1, y0 + on.plan.block_mm]]],
+    },
+    enlarged,
+  )
+} // prettier-ignore

@@ -28,6 +28,8 @@ export type SheetOptions = {
   readonly heat?: HeatPicture
   /** paper mm per model mm, one of `sheetScales`; absent: the largest that fits on the smallest sheet */
   readonly scale?: number
+  /** at which scale the joint of a single cut is drawn once more; absent: one that has room, where the cut itself is small */
+  readonly enlarged?: number | 'none'
 }
 
 /** What each part is mostly made of. */

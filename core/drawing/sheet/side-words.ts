@@ -177,10 +177,12 @@ const boxAt = ({ at: [x, y], anchor }: Stand, word: string): Box => {
   ]
 }
 
-const meet = ([a, b]: Box, [c, d]: Box): boolean => a[0] < d[0] && c[0] < b[0] && a[1] < d[1] && c[1] < b[1]
+/** Whether two boxes have a place in common. */
+export const meet = ([a, b]: Box, [c, d]: Box): boolean =>
+  a[0] < d[0] && c[0] < b[0] && a[1] < d[1] && c[1] < b[1]
 
 /** Boxes round what words must keep off: words, chains with their extension lines, leaders, break lines. */
-const boxesOf = (mark: ViewMark): readonly Box[] => {
+export const boxesOf = (mark: ViewMark): readonly Box[] => {
   if (mark.kind === 'text') return [textBox(mark)]
   if (mark.kind === 'area' && mark.hatch) return [extentBox(mark.outline)]
   if (mark.kind === 'leader')
@@ -228,7 +230,7 @@ const boxRound = ([ax, ay]: Point, [bx, by]: Point, off_mm = 1): Box => [
 ]
 
 /** A slope as a row of small boxes: one box round it would take room that it does not use. */
-const stepsAlong = ([ax, ay]: Point, [bx, by]: Point): readonly Box[] => {
+export const stepsAlong = ([ax, ay]: Point, [bx, by]: Point): readonly Box[] => {
   const steps = Math.max(1, Math.ceil(Math.hypot(bx - ax, by - ay) / 2))
   const place = (at: number): Point => [ax + ((bx - ax) * at) / steps, ay + ((by - ay) * at) / steps]
   return Array.from({ length: steps }, (_, at) => boxRound(place(at), place(at + 1), 0.6))

@@ -45,7 +45,8 @@ export const drawArea = (place: Place, area: Area & { readonly hatch: NonNullabl
       (hatched.rings[at + 2] ?? 0) / scale,
       own,
     )
-  if (area.part === undefined) return
+  // what is enlarged has its regions in model space
+  if (area.part === undefined || draft.enlarged !== undefined) return
   const region = regionLayer(draft)
   loops.forEach((loop, at) => polyline(place, turned(loop, at === 0), true, { ...region, own: part }))
 }

@@ -24,6 +24,8 @@ export type LayerRow = {
   readonly run_mm: number
   readonly plots: boolean
   readonly isOff: boolean
+  /** a viewport names the layers that it does not show */
+  readonly handle: Handle
 }
 
 /** A line type: dashes are positive, gaps negative, paper mm. */
@@ -41,10 +43,17 @@ export type Draft = {
   readonly blocks: Space[]
   /** dimension styles by scale and end of leaders */
   readonly styles: Map<string, SizeStyle>
+  /** the scale of what is drawn on paper over a viewport: pens follow it, and sizes measure the model */
+  readonly enlarged?: number
 }
 
-/** How dimensions and leaders look at a scale; a style for each end that leaders have. */
-export type SizeStyle = { readonly name: string; readonly scale: number; readonly end: 'dot' | 'arrow' }
+/** How dimensions and leaders look at a scale; a style for each end that leaders have. `times` makes paper mm those of the model. */
+export type SizeStyle = {
+  readonly name: string
+  readonly scale: number
+  readonly end: 'dot' | 'arrow'
+  readonly times?: number
+}
 
 /** Where marks in paper mm go: a space, its scale (paper mm per unit of the space), and the way into it. */
 export type Place = {

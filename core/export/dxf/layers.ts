@@ -1,7 +1,7 @@
 import { type Layer, paintOrder, type Pen, strokeOf } from '../../drawing'
 import { colourIndex, trueColour } from './colour-index'
 import type { Draft, LayerRow, Own } from './draft'
-import type { Tags } from './tags'
+import type { Handle, Tags } from './tags'
 
 /** A layer of the file for an entity, and what the entity must say itself because the layer stands for another scale. */
 export type On = { readonly layer: string; readonly rank: number; readonly own: Own }
@@ -11,7 +11,7 @@ export const rankOf = (layer: Layer): number => paintOrder.indexOf(layer)
 
 /** The layer of what is drawn with a pen. The first scale that uses it decides its weight; others say their own. */
 export const penLayer = (draft: Draft, layer: Layer, pen: Pen, scale: number): On => {
-  const { width_mm, dash_mm, colour } = strokeOf(pen, scale, draft.look.palette)
+  const { width_mm, dash_mm, colour } = strokeOf(pen, draft.enlarged ?? scale, draft.look.palette)
   const run_mm = dash_mm.reduce((sum, it) => sum + it, 0)
   const name = nameOf(layer, pen)
   const weight = weightOf(width_mm)
@@ -46,6 +46,13 @@ export const regionLayer = (draft: Draft): On => ({
 })
 
 export const viewportLayer = (draft: Draft): On => ({ ...specialLayer(draft, 'viewports'), rank: -1 })
+
+/** A viewport whose outlines cover what is filled and hatched on the paper under them. */
+export const outlinesOver = (draft: Draft): On => ({ ...viewportLayer(draft), rank: rankOf('fabric') })
+
+/** The layers that such a viewport does not show: all but those of cut outlines. */
+export const allButOutlines = (draft: Draft): readonly Handle[] =>
+  [...draft.layers.values()].filter(it => !/-CUT(-SMALL)?$/.test(it.name)).map(it => it.handle)
 
 const specialLayer = (draft: Draft, which: keyof typeof special): Pick<On, 'layer' | 'own'> => {
   const { name, plots, isOff } = special[which]
@@ -90,10 +97,10 @@ const nameOf = (layer: Layer, use: string): string =>
         : `JW-${layer}-${use}`
   ).toUpperCase()
 
-const rowOf = (draft: Draft, name: string, fresh: () => Omit<LayerRow, 'name'>): LayerRow => {
+const rowOf = (draft: Draft, name: string, fresh: () => Omit<LayerRow, 'name' | 'handle'>): LayerRow => {
   const found = draft.layers.get(name)
   if (found) return found
-  const row: LayerRow = { name, ...fresh() }
+  const row: LayerRow = { name, ...fresh(), handle: draft.handle() }
   draft.layers.set(name, row)
   return row
 }

@@ -10,8 +10,9 @@ import { point, type Tags } from './tags'
 /** The style of sizes and leaders at a scale. Words, strokes and gaps are those of the sheet. */
 const styleOf = (draft: Draft, scale: number, end: SizeStyle['end']): string => {
   const ratio = scale <= 1 ? `1-${Number((1 / scale).toFixed(3))}` : `${Number(scale.toFixed(3))}-1`
-  const name = `JW-${ratio}${end === 'arrow' ? '-ARROW' : ''}`
-  if (!draft.styles.has(name)) draft.styles.set(name, { name, scale, end })
+  const times = draft.enlarged === undefined ? 1 : 1 / draft.enlarged
+  const name = `JW-${ratio}${times === 1 ? '' : `-TIMES-${Number(times.toFixed(3))}`}${end === 'arrow' ? '-ARROW' : ''}`
+  if (!draft.styles.has(name)) draft.styles.set(name, { name, scale, end, ...(times !== 1 && { times }) })
   return name
 }
 
@@ -44,9 +45,14 @@ export const drawSize = (place: Place, size: Size, inks: readonly Ink[]): void =
     ...point(10, foot),
     ...point(11, middleOf(size, place)),
     [70, 0 | 32 | 128],
-    [1, writeNumber(span, draft.look.language) === size.words ? '' : plainWords(size.words)],
+    [
+      1,
+      writeNumber(span / (draft.enlarged ?? 1), draft.look.language) === size.words
+        ? ''
+        : plainWords(size.words),
+    ],
     [71, 5],
-    [42, span],
+    [42, span / (draft.enlarged ?? 1)],
     [3, styleOf(draft, scale, 'dot')],
     [100, 'AcDbAlignedDimension'],
     ...point(13, from),

@@ -17,8 +17,8 @@ export const tablesOf = (draft: Draft, dot: Handle): Tags => {
       ].map(it => row(it.name, linetypeTags(it))),
     ),
     ...table(draft, 'LAYER', row =>
-      [plainLayer('0', true), plainLayer('Defpoints', false), ...draft.layers.values()].map(it =>
-        row(it.name, layerTags(draft, it)),
+      [plainLayer(draft, '0', true), plainLayer(draft, 'Defpoints', false), ...draft.layers.values()].map(
+        it => row(it.name, layerTags(draft, it), it.handle),
       ),
     ),
     ...table(draft, 'STYLE', row => [
@@ -97,7 +97,8 @@ const linetypeTags = ({ dashes_mm }: Linetype): Tags => [
   ]),
 ]
 
-const plainLayer = (name: string, plots: boolean): LayerRow => ({
+const plainLayer = (draft: Draft, name: string, plots: boolean): LayerRow => ({
+  handle: draft.handle(),
   name,
   colour: '#000000',
   weight: 25,
@@ -144,7 +145,7 @@ const sizeStyle = (draft: Draft, style: SizeStyle, words: Handle, dot: Handle): 
   [78, 8],
   [140, 2.5],
   [142, strokeShare_mm],
-  [144, 1],
+  [144, style.times ?? 1],
   [147, 1.15],
   [172, 0],
   [176, 256],

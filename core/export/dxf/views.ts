@@ -5,6 +5,7 @@ import {
   inkOfMarks,
   inkOfView,
   placeView,
+  sizeOnPaper_mm,
   type View,
   type ViewMark,
 } from '../../drawing'
@@ -13,17 +14,17 @@ import { drawArea } from './areas'
 import { type Box, boxOf } from './bounds'
 import { add, type Draft, type Place, type Space } from './draft'
 import { drawInk } from './figures'
-import { viewportLayer } from './layers'
+import { allButOutlines, type On, outlinesOver, viewportLayer } from './layers'
 import { drawLeader, drawSize } from './sizes'
 import { drawSymbol } from './symbols'
-import { point, type Tags } from './tags'
+import { type Handle, point, type Tags } from './tags'
 
 /** Between two views in model space, at least. Ours. */
 const apart_mm = 100
 
 /**
  * Draws a sheet: its own marks in paper space, its views true to size in model space, turned as on the sheet, each seen
- * through a viewport at its scale. The origin of the first view is that of model space; others follow to the right,
+ * through a viewport at its scale; what is enlarged is seen once more. The origin of the first view is that of model space; others follow to the right,
  * their origins on its level. Gives where the next view may begin, and the box of what is in model space.
  */
 export const drawSheet = (
@@ -34,9 +35,14 @@ export const drawSheet = (
   const paper: Place = { draft, space: into.paper, scale: 1, at: it => it }
   let taken = into.taken
   let viewports = 1
+  let main: Main | undefined
   for (const mark of drawing.marks) {
     if (mark.kind !== 'view') {
       drawMark(paper, mark, () => inkOfMarks([mark], draft.look).flatMap(it => it.inks))
+      continue
+    }
+    if (mark.enlarged && main) {
+      drawEnlarged(paper, mark, { ...main, id: ++viewports })
       continue
     }
     const box = boxOf(inkOfView(mark, draft.look).flatMap(it => it.inks))
@@ -44,6 +50,7 @@ export const drawSheet = (
     const place = placeOf(draft, mark, { model: into.model, box, taken })
     drawView(place, mark)
     viewport(paper, place, { box, id: ++viewports })
+    main = { view: mark, place }
     taken = joined(taken, [place.at(box[0]), place.at(box[1])])
   }
   return taken
@@ -81,6 +88,41 @@ const drawView = (place: Place, view: View): void => {
     drawMark(place, mark, () => inkOfView({ ...view, marks: [own] }, place.draft.look).flatMap(it => it.inks))
   })
 }
+
+/** A view with its place in model space. */
+type Main = { readonly view: View; readonly place: Place }
+
+/**
+ * What is enlarged is no second drawing in model space: a second viewport shows the outlines of the first there, at its own
+ * scale. What follows the paper (hatches, fills, sizes, numbers, membranes) and outlines that the first view is too small
+ * for stand on the sheet, under that viewport or over it.
+ */
+const drawEnlarged = (
+  paper: Place,
+  view: View,
+  { view: from, place, id }: Main & { readonly id: number },
+): void => {
+  const { draft } = paper
+  const onPaper: Place = { ...paper, draft: { ...draft, enlarged: view.scale } }
+  const outlined = new Set(from.marks.flatMap(it => (isOutline(it) ? [it.part] : [])))
+  const own = view.marks.filter(it => !(isOutline(it) && outlined.has(it.part)))
+  drawView(onPaper, { ...view, marks: own })
+  const [low, high] = view.window
+  const middle: Point = [(low[0] + high[0]) / 2, (low[1] + high[1]) / 2]
+  const size = sizeOnPaper_mm(view)
+  addViewport(paper, {
+    middle: placeView(view).toPaper(middle),
+    size,
+    id,
+    seen: place.at(placeView(from).toPaper(middle)),
+    height: size[1] / view.scale,
+    on: outlinesOver(draft),
+    frozen: allButOutlines(draft),
+  })
+}
+
+const isOutline = (mark: ViewMark): boolean =>
+  mark.kind === 'path' && (mark.pen === 'cut' || mark.pen === 'cut-small') && mark.part !== undefined
 
 /** Draws a mark whose places are paper mm; its ink is asked for only where the format has nothing better. */
 const drawMark = (place: Place, mark: ViewMark, inks: () => readonly Ink[]): void => {
@@ -133,13 +175,16 @@ const addViewport = (
     readonly id: number
     readonly seen: Point
     readonly height: number
+    readonly on?: On
+    /** layers that it does not show */
+    readonly frozen?: readonly Handle[]
   },
 ): void => {
   const pair = (code: number, [x, y]: Point): Tags => [
     [code, x],
     [code + 10, y],
   ]
-  add(paper, 'VIEWPORT', viewportLayer(paper.draft), [
+  add(paper, 'VIEWPORT', it.on ?? viewportLayer(paper.draft), [
     [100, 'AcDbViewport'],
     ...point(10, it.middle),
     [40, it.size[0]],
@@ -163,6 +208,7 @@ const addViewport = (
     [50, 0],
     [51, 0],
     [72, 1000],
+    ...(it.frozen ?? []).map(layer => [331, layer] as const),
     [90, shownAndLocked],
     [1, ''],
     [281, 0],
