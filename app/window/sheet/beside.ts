@@ -31,7 +31,7 @@ type From = { readonly project: Project; readonly opening: Id; readonly side: Si
 export const drawnBeside = (
   { project, opening, side, report }: From,
   other: Other,
-  { language, palette, unit, scale, isFirst }: SheetChoices & { readonly isFirst: boolean },
+  { language, palette, unit, scale, enlarged, isFirst }: SheetChoices & { readonly isFirst: boolean },
 ): Drawn => {
   const own = plannedCut(project, opening, side)
   const beside = plannedCut(other.of, other.opening, side)
@@ -42,6 +42,9 @@ export const drawnBeside = (
   const pair = isFirst ? ([here, there] as const) : ([there, here] as const)
   const options = { language, palette, unit, sheet: '1 / 1', titled: isFirst ? 0 : 1 } as const
   const scales = besideScales(pair, options)
-  const chosen = scale !== undefined && scales.includes(scale) ? { scale } : {}
+  const chosen = {
+    ...(scale !== undefined && scales.includes(scale) && { scale }),
+    ...(enlarged !== undefined && { enlarged }),
+  }
   return { pages: scales.length === 0 ? [] : [besideSheet(pair, { ...options, ...chosen })], scales }
 }

@@ -39,6 +39,8 @@ export type SheetChoices = {
   readonly unit: LengthUnit
   readonly paper: 'A4' | 'A3' | undefined
   readonly scale: number | undefined
+  /** at which scale the joint of a cut is drawn once more; absent: where the cut is small */
+  readonly enlarged: number | 'none' | undefined
   /** parts with their hatches, or the temperature field of a single cut in their place */
   readonly shows: 'parts' | 'heat'
 }
@@ -54,7 +56,7 @@ export const drawnSheet = (
   kind: Exclude<SheetKind, 'beside'>,
   asked: SheetChoices,
 ): Drawn => {
-  const { language, palette, unit, paper } = asked
+  const { language, palette, unit, paper, enlarged } = asked
   if (kind === 'report') return { pages: checkReport(project, report, { language, palette }), scales: [] }
   const cutAt = (side: Side) => plannedCut(project, view.opening, side) ?? []
   const options = { language, palette, unit, report: withoutHeat(report), ...(paper && { paper }) }
@@ -74,7 +76,11 @@ export const drawnSheet = (
   const heat = asked.shows === 'heat' ? solvedPicture(heatQuestion(project, place, section)) : undefined
   // A cut whose heat cannot be solved has no such sheet.
   if (heat && !heat.ok) return { pages: [], scales: [] }
-  const single = { ...options, ...(heat && { heat: heat.value }) }
+  const single = {
+    ...options,
+    ...(heat && { heat: heat.value }),
+    ...(enlarged !== undefined && { enlarged }),
+  }
   const scales = sheetScales(project, place, section, single)
   const sheet = `${sides.indexOf(kind) + 1} / ${sides.length}`
   return {

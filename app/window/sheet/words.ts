@@ -19,6 +19,13 @@ export const sheetWords = {
   ),
   format: words('Format', 'Format'),
   shows: words('Shows', 'Zeigt'),
+  joint: words('Joint', 'Fuge'),
+  jointWhereSmall: words('if small', 'wenn klein'),
+  jointOnce: words('once', 'einmal'),
+  noJoint: words(
+    'There is no room for the joint at this scale, or it would not be larger.',
+    'Für die Fuge ist in diesem Maßstab kein Platz, oder sie wäre nicht größer.',
+  ),
   paper: words('Paper', 'Papier'),
   language: words('Words', 'Sprache'),
   lengths: words('Lengths', 'Längen'),
