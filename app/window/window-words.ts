@@ -45,6 +45,7 @@ export const say = {
   jointInMm: words('joint in mm', 'Fuge in mm'),
   head: words('Head', 'Sturz'),
   sill: words('Sill', 'Unten'),
+  threshold: words('Threshold', 'Schwelle'),
   left: words('Left jamb', 'Leibung li.'),
   right: words('Right jamb', 'Leibung re.'),
   outer: words('Outer', 'Außen'),

@@ -1,5 +1,4 @@
-import { type Project, zoneOf } from '../../../core/detail'
-import { sideName } from '../../../core/kinds'
+import { type Project, sideNameAt, zoneOf } from '../../../core/detail'
 import type { Finding } from '../../../core/rules'
 import { filled, same, type Words } from '../../../core/words'
 import { type PartRow, rowOf } from '../parts/rows'
@@ -26,7 +25,7 @@ export const writeWhere = (project: Project, rows: readonly PartRow[], { where }
   const at = zone ? zones.findIndex(it => it.id === zone.zone.id) : -1
   const part = rows.find(row => row.part.id === where.part)?.part
   const pieces: readonly Words[] = [
-    where.side === undefined ? words.wholeOpening : sideName[where.side],
+    where.side === undefined ? words.wholeOpening : sideNameAt(project, where.opening, where.side),
     ...(zones.length > 1 && at >= 0
       ? [
           filled(
