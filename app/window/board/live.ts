@@ -51,17 +51,20 @@ export const liveDims = (project: Project, view: View, grip: Grip, camera: Camer
   })
 }
 
-/** Between two sizes up the same side, and how far behind the wall the step over the floor stands. *Ours*. */
+/** Between two sizes up the same side, and how far behind the profile the step over the floor stands. *Ours*. */
 const lane_px = 44
-const stepAside_mm = 20
+const stepBehind_mm = 50
 
-/** The sizes that stand still: at a threshold the steps over floor and surface, the joint, and what covers the frame, at the outer edge. */
+/**
+ * The sizes that stand still: the joint, and what covers the frame, at the outer edge; at a threshold the steps over
+ * surface and floor, one before the joint, one behind the profile.
+ */
 export const stillDims = (project: Project, view: View, width_mm: number, camera: Camera): readonly Dim[] => {
   const at = plannedLayout(project, view)
   const outer = Math.min(at.depths.outer_mm, at.position_mm)
   const foot = camera.toPx([0, outer])[0]
   const x = Math.max(22, foot - off_px)
-  const dim = (field: string, from: number, to: number): Dim => {
+  const dim = (field: string, from: number, to: number, stands: Upright = { x, foot }): Dim => {
     const [a, b] = [camera.toPx([from, outer])[1], camera.toPx([to, outer])[1]]
     return {
       field,
@@ -69,28 +72,28 @@ export const stillDims = (project: Project, view: View, width_mm: number, camera
       says: { en: '', de: '' },
       value_mm: to - from,
       isUpright: true,
-      from: [x, a],
-      to: [x, b],
-      feet: [[foot, a], [foot, b]], // prettier-ignore
+      from: [stands.x, a],
+      to: [stands.x, b],
+      feet: [[stands.foot, a], [stands.foot, b]], // prettier-ignore
     }
   }
   const isCovered = view.side !== 'sill' && at.depths.before.length > 0 && at.cover_mm > 0
   const { levels } = at.threshold ?? {}
-  // the steps over floor and surface stand beside the joint, further out where there is room
-  const lane = x >= 22 + lane_px ? -lane_px : lane_px
-  const aside = (it: Dim, by_px: number): Dim => ({
-    ...it,
-    from: [it.from[0] + by_px, it.from[1]],
-    to: [it.to[0] + by_px, it.to[1]],
-  })
-  const step = (field: string, to_mm: number, by_px: number): readonly Dim[] =>
-    levels && Math.abs(levels.top_mm - to_mm) > 0.5 ? [aside(dim(field, to_mm, levels.top_mm), by_px)] : []
-  const inside_px =
-    camera.toPx([0, Math.max(at.depths.inner_mm, at.position_mm + at.depth_mm) + stepAside_mm])[0] - x
+  const step = (field: string, to_mm: number, stands: Upright): readonly Dim[] =>
+    levels && Math.abs(levels.top_mm - to_mm) > 0.5 ? [dim(field, to_mm, levels.top_mm, stands)] : []
+  const back = at.position_mm + at.depth_mm
+  const behind: Upright = { x: camera.toPx([0, back + stepBehind_mm])[0], foot: camera.toPx([0, back])[0] }
+  const before: Upright = {
+    x: x >= 22 + lane_px ? x - lane_px : x + lane_px,
+    foot: camera.toPx([0, at.position_mm])[0],
+  }
   return [
-    ...(levels ? step('opening.threshold-outside', levels.surface_mm, lane) : []),
-    ...(levels ? step('opening.threshold-top', levels.floor_mm, inside_px) : []),
+    ...(levels ? step('opening.threshold-outside', levels.surface_mm, before) : []),
+    ...(levels ? step('opening.threshold-top', levels.floor_mm, behind) : []),
     dim('joint.planned', 0, width_mm),
     ...(isCovered ? [dim('reveal.cover', width_mm, width_mm + at.cover_mm)] : []),
   ]
 }
+
+/** Where an upright size stands across the board, and where its extension lines start. */
+type Upright = { readonly x: number; readonly foot: number }
