@@ -26,8 +26,9 @@ export {
   textWidth_mm,
 } from './text/lettering'
 export { printable } from './text/printable'
-export type { Column, Layout, Slots } from './labels/lay-out'
-export { follow, layOut } from './labels/lay-out'
+export type { Column, Slots } from './labels/columns'
+export { layOut } from './labels/lay-out'
+export type { Layout } from './labels/lay-out'
 export type { HeatPicture } from './heat/picture'
 export { heatQuestion, pictureOf, solvedPicture, viewOf } from './heat/question'
 export type { HeatQuestion } from './heat/question'

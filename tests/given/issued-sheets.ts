@@ -44,7 +44,12 @@ export const issuedSheets = (): readonly Issued[] =>
   samples
     .flatMap((sample, at) => {
       const report = check(sample.project)
-      return [...zoneSheets(sample, at, report), ...cutSheets(sample, at), ...reports(sample, at, report)]
+      return [
+        ...zoneSheets(sample, at, report),
+        ...tallHeads(sample, report),
+        ...cutSheets(sample, at),
+        ...reports(sample, at, report),
+      ]
     })
     .concat(besides.map(besideOf))
 
@@ -73,6 +78,23 @@ const zoneSheets = ({ file, project }: Sample, at: number, report: Report): read
       drawings: detailSheets(project, place, section, { ...how, paper }),
     } // prettier-ignore
   })
+
+/** Heads with more and taller labels than others, on the small sheet and in the language whose words are longest. */
+const tallest = ['timber-wall', 'unheld-head']
+
+const tallHeads = ({ file, project }: Sample, report: Report): readonly Issued[] =>
+  zonesOf(project)
+    .filter(it => tallest.includes(file) && it.side === 'head')
+    .map((place): Issued => {
+      const { planned_mm } = jointBand(project, place.opening, place.side, place.zone.id)
+      const section = cutSection(project, place, { state: 'planned', width_mm: planned_mm })
+      const how = { language: 'de', palette: 'black', unit: 'mm', paper: 'A4' } as const
+      return {
+        of: 'zone', sample: file, side: place.side, ...how, project, place,
+        name: `${file}, ${place.side}, de, black, A4, mm`,
+        drawings: detailSheets(project, place, section, { ...how, report, sheet: '1 / 1' }),
+      } // prettier-ignore
+    })
 
 const cutSheets = ({ file, project }: Sample, at: number): readonly Issued[] =>
   languages.map((language, k): Issued => {

@@ -1,9 +1,7 @@
-import type { Id, Point } from '../../geometry'
+import type { Point } from '../../geometry'
 import { callout } from '../style/spacing'
-import { betweenStretches_mm, offStretch_mm, poleOf, type Shape, stretchesAt } from './shape'
-
-/** What wants a number: its visible bodies, or places along it where it is a line. Paper mm. */
-export type Site = { readonly id: Id; readonly shapes: readonly Shape[]; readonly places: readonly Point[] }
+import { beside_mm, covered_mm, isUpright, type Level, type SizeLine, type Slope } from './scene'
+import { betweenStretches_mm, offStretch_mm } from './shape'
 
 /** A leader from a dot at a slope, then level to the column; two points when it is level at once. */
 export type Leader = {
@@ -16,203 +14,109 @@ export type Leader = {
   readonly struck: number
 }
 
-/** What leaders run over: bodies, and the words of sizes, which they must not strike through. Paper mm. */
-export type Picture = { readonly bodies: readonly Shape[]; readonly words: readonly Box[] }
-
-/** Lower left and upper right corner. */
-export type Box = readonly [Point, Point]
-
-/** The picture that leaders run over, looked at along one level line. */
-export type Level = {
-  readonly y: number
-  /** stretches of any material */
-  readonly bodies: readonly (readonly [number, number])[]
-  /** stretches of edges that run level and close by */
-  readonly edges: readonly (readonly [number, number])[]
-  /** words that the line runs through, and all words */
-  readonly words: readonly Box[]
-  readonly allWords: readonly Box[]
-}
-
-const slope = Math.tan((callout.slope_deg * Math.PI) / 180)
-
 /** What a leader costs, in mm of length. Tried on sheets of this kind; ours. */
-const price = { length: 0.15, inside: 1.8, bend: 1, drop: 0.15, beside: 1.2, kink: 25, words: 400 }
+const price = { length: 0.2, inside: 1.4, bend: 2, drop: 0.6, beside: 1.2, kink: 25, words: 400 }
 
-/** Edges nearer than this read as one line with the leader; kinks below this look like a slip. Ours. */
-const beside_mm = 1.3
+/** Crossing a line that carries the words of a size costs more than crossing one that leads to it. Ours. */
+const crossingPrice = { carries: 40, leads: 10 }
 
-/** How far from the column side of a body a floating dot stands, and how much room it needs. Ours. */
-const inset_mm = 3
-const room_mm = 0.5
-
-/** Levels at which the near side of a body is offered. Ours. */
-const sideLevels = 5
-
-/** Where dots may stand whatever the slot: well inside each body, and near its side towards the column. */
-export const anchorsOf = (site: Site): readonly Point[] => {
-  const poles = site.shapes.flatMap(shape => {
-    const pole = poleOf(shape)
-    if (pole === undefined) return []
-    return [pole, ...sidesOf(shape, pole[1])]
-  })
-  return [...poles, ...site.places]
-}
-
-/** Places near the column side of a body: at the level of its pole, and at levels spread over its height. */
-const sidesOf = (shape: Shape, level: number): readonly Point[] => {
-  const ys = shape.loops.flatMap(loop => loop.map(it => it[1]))
-  const [low, high] = [Math.min(...ys), Math.max(...ys)]
-  const levels = Array.from(
-    { length: sideLevels },
-    (_, at) => low + ((at + 1) * (high - low)) / (sideLevels + 1),
-  )
-  return [level, ...levels].flatMap((y): readonly Point[] => {
-    const place = floatAt(shape, y)
-    return place ? [place] : []
-  })
-}
-
-/** Bodies of a site with their heights, ready to be asked for a place at many levels. */
-export type Floating = readonly Body[]
-
-/** A body and between which heights it lies. */
-type Body = { readonly shape: Shape; readonly low: number; readonly high: number }
-
-export const floatingOf = (site: Site): Floating => site.shapes.map(bodyOf)
-
-/** Where a dot may stand at the level of a slot, so that the leader needs no bend. */
-export const floatsAt = (floating: Floating, y: number): readonly Point[] => {
-  let places: Point[] | undefined
-  for (const { shape, low, high } of floating) {
-    if (y < low || high < y) continue
-    const place = floatAt(shape, y)
-    if (place && isRoomy(shape, y, place[0])) (places ??= []).push(place)
-  }
-  return places ?? none
-}
-
-const none: readonly Point[] = []
-
-const floatAt = (shape: Shape, y: number): Point | undefined => {
-  const last = stretchesAt(shape, y).at(-1)
-  if (last === undefined || last[1] - last[0] < 2 * room_mm) return undefined
-  return [last[1] - Math.min(inset_mm, (last[1] - last[0]) / 2), y]
-}
-
-const isRoomy = (shape: Shape, y: number, x: number): boolean =>
-  [y - room_mm, y + room_mm].every(level =>
-    stretchesAt(shape, level).some(([from, to]) => from <= x && x <= to),
-  )
-
-/** The bodies of a picture, ready to be looked at along many levels. */
-export type Scene = {
-  readonly bodies: readonly Body[]
-  /** edges that run level: their height, and from where to where */
-  readonly edges: readonly (readonly [y: number, from: number, to: number])[]
-  readonly words: readonly Box[]
-}
-
-const bodyOf = (shape: Shape): Body => {
-  let [low, high] = [Infinity, -Infinity]
-  for (const loop of shape.loops)
-    for (const [, y] of loop) {
-      if (y < low) low = y
-      if (y > high) high = y
-    }
-  return { shape, low, high }
-}
-
-export const sceneOf = ({ bodies, words }: Picture): Scene => ({
-  words,
-  bodies: bodies.map(bodyOf),
-  edges: bodies.flatMap(shape =>
-    shape.loops.flatMap(loop =>
-      loop.flatMap((from, at): [number, number, number][] => {
-        const to = loop[(at + 1) % loop.length] ?? from
-        return Math.abs(from[1] - to[1]) < 0.3
-          ? [[from[1], Math.min(from[0], to[0]), Math.max(from[0], to[0])]]
-          : []
-      }),
-    ),
-  ),
-})
-
-/** What lies on the way of a leader at the level of a slot: stretches by their ends, the rightmost first. */
-export const levelAt = (scene: Scene, y: number): Level => {
-  const bodies: (readonly [number, number])[] = []
-  for (const it of scene.bodies)
-    if (it.low <= y && y <= it.high) for (const stretch of stretchesAt(it.shape, y)) bodies.push(stretch)
-  const edges: (readonly [number, number])[] = []
-  for (const it of scene.edges) if (Math.abs(it[0] - y) < beside_mm) edges.push([it[1], it[2]])
-  const words = scene.words.filter(([low, high]) => low[1] < y && y < high[1])
-  return { y, bodies: bodies.sort(byEnd), edges: edges.sort(byEnd), words, allWords: scene.words }
-}
-
-const byEnd = (a: readonly [number, number], b: readonly [number, number]): number =>
-  b[1] - a[1] || b[0] - a[0]
+/** A leader that is looked at: from where, to which level of a column, at which slope. */
+export type Look = { readonly level: Level; readonly column: number; readonly slope: Slope }
 
 /**
  * What the leader from a dot to a slot costs; endless where its slope would pass the column, or where it costs `most`
- * before the picture on its way is looked at.
+ * before all of the picture on its way is looked at.
  */
-export const leaderCost = (dot: Point, level: Level, column: number, most = Infinity): number => {
+export const leaderCost = (dot: Point, look: Look, most = Infinity): number => {
+  const { level, column, slope } = look
   const drop = Math.abs(level.y - dot[1])
   const straight = isStraight(drop)
-  const kneeX = straight ? dot[0] : dot[0] + drop / slope
+  const kneeX = straight ? dot[0] : dot[0] + drop / slope.tangent
   if (kneeX > column - callout.landing_mm) return Infinity
-  const oblique = straight ? 0 : drop / slopeSine
-  const bare =
+  const oblique = straight ? 0 : drop / slope.sine
+  let cost =
     price.length * (oblique + column - kneeX) +
-    (price.inside * oblique) / 2 +
     price.drop * drop +
-    (straight ? 0 : price.bend) +
+    (straight ? 0 : price.bend + slope.price) +
     (!straight && drop < beside_mm ? price.kink : 0)
-  if (bare >= most) return Infinity
-  return (
-    bare +
-    price.words * struckBy(dot, level, column) +
-    price.inside * within(level.bodies, kneeX, column) +
-    price.beside * within(level.edges, kneeX, column)
-  )
+  if (cost >= most) return Infinity
+  if (!straight) cost += price.inside * covered_mm(slope, dot, level.y)
+  if (cost >= most) return Infinity
+  cost +=
+    price.inside * within(level.bodies, kneeX, column) + price.beside * within(level.edges, kneeX, column)
+  return cost >= most ? Infinity : cost + price.words * struckBy(dot, look) + crossedBy(dot, kneeX, look)
+}
+
+/** What a leader that drops so far costs at the least, wherever it begins. */
+export const leastCost = (drop: number, slope: Slope): number =>
+  drop * (price.drop + price.length / slope.sine)
+
+/** Whether the leader from a dot to a slot meets words or lines of sizes. */
+export const meetsSizes = (dot: Point, look: Look): boolean => {
+  const drop = Math.abs(look.level.y - dot[1])
+  const kneeX = isStraight(drop) ? dot[0] : dot[0] + drop / look.slope.tangent
+  return crossedBy(dot, kneeX, look) > 0 || struckBy(dot, look) > 0
 }
 
 /** The leader from a dot to a slot: level at once, or at the slope first. */
-export const leaderTo = (dot: Point, level: Level, column: number, cost: number): Leader => {
+export const leaderTo = (dot: Point, look: Look, cost: number): Leader => {
+  const { level, column, slope } = look
   const drop = Math.abs(level.y - dot[1])
   const end: Point = [column, level.y]
-  const struck = struckBy(dot, level, column)
+  const struck = struckBy(dot, look)
   const path: readonly Point[] = isStraight(drop)
     ? [[dot[0], level.y], end]
-    : [dot, [dot[0] + drop / slope, level.y], end]
+    : [dot, [dot[0] + drop / slope.tangent, level.y], end]
   return { path, cost, low: Math.min(dot[1], level.y), high: Math.max(dot[1], level.y), struck }
 }
 
 /** How many words the leader from a dot to a slot strikes through. */
-const struckBy = (dot: Point, level: Level, column: number): number => {
-  if (level.allWords.length === 0) return 0
+const struckBy = (dot: Point, { level, column, slope }: Look): number => {
+  const { words } = level.scene
+  if (words.length === 0) return 0
   const drop = Math.abs(level.y - dot[1])
-  const kneeX = isStraight(drop) ? dot[0] : dot[0] + drop / slope
+  const kneeX = isStraight(drop) ? dot[0] : dot[0] + drop / slope.tangent
   let struck = 0
   for (const [low, high] of level.words) if (kneeX < high[0] && low[0] < column) struck++
   if (kneeX === dot[0]) return struck
   const up = level.y > dot[1]
-  for (const [low, high] of level.allWords) {
+  for (const [low, high] of words) {
     if (high[0] < dot[0] || kneeX < low[0]) continue
     const from = Math.max(low[1], Math.min(dot[1], level.y))
     const to = Math.min(high[1], Math.max(dot[1], level.y))
     if (from >= to) continue
-    const near = dot[0] + (up ? from - dot[1] : dot[1] - to) / slope
-    const far = dot[0] + (up ? to - dot[1] : dot[1] - from) / slope
+    const near = dot[0] + (up ? from - dot[1] : dot[1] - to) / slope.tangent
+    const far = dot[0] + (up ? to - dot[1] : dot[1] - from) / slope.tangent
     if (near < high[0] && low[0] < far) struck++
   }
   return struck
 }
 
+/** What the lines of sizes cost that the leader from a dot by its knee to a slot crosses. */
+const crossedBy = (dot: Point, kneeX: number, { level, column, slope }: Look): number => {
+  let sum = 0
+  for (const it of level.lines) if (kneeX < it.from[0] && it.from[0] < column) sum += priceOf(it)
+  if (kneeX === dot[0]) return sum
+  const way = level.y > dot[1] ? slope.tangent : -slope.tangent
+  for (const it of level.scene.lines) {
+    const { from, to } = it
+    const upright = isUpright(it)
+    const x = upright ? from[0] : dot[0] + (from[1] - dot[1]) / way
+    if (x <= dot[0] || kneeX <= x) continue
+    const isMet = upright
+      ? liesBetween(dot[1] + (x - dot[0]) * way, from[1], to[1])
+      : liesBetween(x, from[0], to[0])
+    if (isMet) sum += priceOf(it)
+  }
+  return sum
+}
+
+const priceOf = ({ carries }: SizeLine): number => (carries ? crossingPrice.carries : crossingPrice.leads)
+
+const liesBetween = (at: number, a: number, b: number): boolean => (a - at) * (b - at) <= 0
+
 /** Below this a leader is as good as level. Ours. */
 const isStraight = (drop: number): boolean => drop < 0.15
-
-const slopeSine = Math.sin((callout.slope_deg * Math.PI) / 180)
 
 /** How much of the way from one place to another lies in some stretches, the rightmost of them first. */
 const within = (spans: readonly (readonly [number, number])[], from: number, to: number): number => {

@@ -1,7 +1,7 @@
 import { conflictOf, type Leader } from './leaders'
 
 /** What a conflict costs against a length of leader. Ours: more than any leader on a sheet. */
-const conflictCost = 1000
+export const conflictCost = 1000
 
 /** So many rounds of exchanges are enough on any sheet tried; each lowers the total, so they end anyway. Ours. */
 const mostRounds = 6

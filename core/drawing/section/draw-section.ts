@@ -1,8 +1,10 @@
-import type { Id } from '../../geometry'
+import type { Id, Point } from '../../geometry'
 import type { Section } from '../../section'
 import type { Language } from '../../words'
-import type { Column, Layout, Slots } from '../labels/lay-out'
-import type { Box } from '../labels/leaders'
+import type { Column, Slots } from '../labels/columns'
+import type { Layout } from '../labels/lay-out'
+import type { Box, SizeLine } from '../labels/scene'
+import { slopeAgainst } from '../labels/slope'
 import type { View, ViewMark } from '../mark'
 import { placeView, sizeOnPaper_mm } from '../place-view'
 import { fieldMarks } from '../heat/field-marks'
@@ -16,6 +18,7 @@ import { extentOf } from './pieces'
 import type { Window } from './clip'
 import { seenParts } from './lines'
 import type { ListedPart } from './listed-part'
+import { hatchAngles_deg } from './hatch-angles'
 import { membraneLines } from './membranes'
 import { drawNumbers } from './numbers'
 import { chainsAcross, chainsThrough, type Sizes } from './section-sizes'
@@ -105,6 +108,8 @@ export const numberSection = (
     scale: look.scale,
     columns: look.columns ?? [columnBeside(look)],
     words: wordBoxes(sizes, look),
+    lines: sizeLines(sizes, look),
+    slope_deg: slopeAgainst(hatchAngles_deg(section, look)),
     ...(look.kept && { kept: look.kept }),
   })
 
@@ -141,6 +146,23 @@ const wordBoxes = (sizes: readonly ViewMark[], look: Omit<SectionLook, 'show'>):
 }
 
 const offWords_mm = 0.8
+
+/** The lines of sizes on paper: those that carry words, and those that lead to them; what two sizes share is there once. */
+const sizeLines = (sizes: readonly ViewMark[], look: Omit<SectionLook, 'show'>): readonly SizeLine[] => {
+  const { toPaper } = placeView(look)
+  const lines = sizes.flatMap((mark): readonly SizeLine[] => {
+    if (mark.kind !== 'dimension') return []
+    const [a, b, line] = [toPaper(mark.from), toPaper(mark.to), toPaper(mark.line)]
+    const isLevel = Math.abs(a[1] - b[1]) < Math.abs(a[0] - b[0])
+    const footOf = ([x, y]: Point): Point => (isLevel ? [x, line[1]] : [line[0], y])
+    return [
+      { from: footOf(a), to: footOf(b), carries: true },
+      { from: a, to: footOf(a), carries: false },
+      { from: b, to: footOf(b), carries: false },
+    ]
+  })
+  return [...new Map(lines.map(it => [JSON.stringify([it.from, it.to]), it])).values()]
+}
 
 /** Chains of sizes of a section, as they stand on paper. */
 export const sizesOf = (

@@ -1,8 +1,9 @@
 import type { Id, Point } from '../../geometry'
 import type { Section } from '../../section'
-import { layOutColumns } from '../labels/columns'
-import type { Column, Layout, Slots } from '../labels/lay-out'
-import type { Box, Site } from '../labels/leaders'
+import type { Site } from '../labels/anchors'
+import type { Column, Slots } from '../labels/columns'
+import { type Layout, layOutColumns } from '../labels/lay-out'
+import type { Box, SizeLine } from '../labels/scene'
 import type { Shape } from '../labels/shape'
 import type { ViewMark } from '../mark'
 import type { Placement } from '../place-view'
@@ -22,8 +23,11 @@ export const drawNumbers = (
     readonly placement: Placement
     readonly scale: number
     readonly columns: readonly Column[]
-    /** words that leaders keep off, as boxes on paper */
+    /** words that leaders keep off, and lines of sizes that they had better not cross, on paper */
     readonly words: readonly Box[]
+    readonly lines: readonly SizeLine[]
+    /** the slope of leaders */
+    readonly slope_deg: number
     readonly kept?: Slots
   },
 ): { readonly marks: readonly ViewMark[]; readonly layout: Layout } => {
@@ -35,7 +39,8 @@ export const drawNumbers = (
     .map(part => siteOf(part, { seen: section.seen, lines }, bodies, on.window, toPaper))
     .filter(isVisible)
   const solid = [...bodies.values()].flatMap(it => it.solid)
-  const layout = layOutColumns(sites, { bodies: solid, words: on.words }, on.columns, on.kept)
+  const picture = { bodies: solid, words: on.words, lines: on.lines, slope_deg: on.slope_deg }
+  const layout = layOutColumns(sites, picture, on.columns, on.kept)
   const marks = parts.flatMap((part): ViewMark[] => {
     const [first, ...more] = (layout.leaders.get(part.id)?.path ?? []).map(toModel)
     if (first === undefined) return []

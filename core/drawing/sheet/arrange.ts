@@ -9,8 +9,9 @@ import {
   columnsOf,
   gap_mm,
   heading_mm,
+  isUpright,
   labels_mm,
-  liftsFor,
+  liftOf,
   marginsAt,
   noteColumnOf,
   onPaper,
@@ -73,8 +74,14 @@ export const fittingScales = (wanted: Wanted, paper?: Paper['name']): readonly n
 
 type Arranged = { readonly fits: boolean; readonly arrangement: Arrangement }
 
-/** With its level where that has room, else without. What does not fit without chains does not fit with them. */
+/** With labels on both sides of a head or sill where they have room there, else on one. */
 const arrangedOn = (attempt: Attempt, wanted: Wanted): Arranged => {
+  const both = arrangedLevelled({ ...attempt, sides: 'both' }, wanted)
+  return both.fits || !isUpright(wanted) ? both : arrangedLevelled({ ...attempt, sides: 'one' }, wanted)
+}
+
+/** With its level where that has room, else without. What does not fit without chains does not fit with them. */
+const arrangedLevelled = (attempt: Attempt, wanted: Wanted): Arranged => {
   const bare = arrangedAs(attempt, { ...wanted, level_mm: 0, reach: () => noReach })
   if (!bare.fits) return bare
   const withLevel = wanted.level_mm > 0 ? arrangedAs(attempt, wanted) : undefined
@@ -91,8 +98,7 @@ const arrangedAs = (attempt: Attempt, wanted: Wanted): Arranged => {
   const [[x0], [, y1]] = paper.frame
   const tall = y1 - below.foot - heading_mm - margin.top - margin.bottom - height
   const lowest = below.foot + margin.bottom
-  const [least, most] = liftsFor(attempt, wanted, across, { lowest, foot: below.foot })
-  const usual = Math.min(Math.max(tall * lift, least), most)
+  const usual = liftOf(attempt, wanted, across, { lowest, foot: below.foot, tall, share: lift })
   const viewAt: Point = [across.viewX, lowest + Math.max(0, Math.min(usual, tall - above_mm))]
   const columns = columnsOf(attempt, wanted, across, {
     viewAt,

@@ -1,9 +1,9 @@
 import type { Point } from '../../geometry'
-import type { Column } from '../labels/lay-out'
+import type { Column } from '../labels/columns'
 import type { View, ViewMark } from '../mark'
 import { placeView } from '../place-view'
 import { callout } from '../style/spacing'
-import { heights } from '../text/lettering'
+import { heights, textWidth_mm } from '../text/lettering'
 import { margins, marginsWith, onPaper, type Reach } from './room'
 
 /** What words for inside and outside take above a cut where they have no room beside it. */
@@ -97,4 +97,20 @@ export const reachOf = (sizes: readonly ViewMark[], on: Parameters<typeof placeV
     [Math.min(0, ...places.map(it => it[0] - off)), Math.min(0, ...places.map(it => it[1] - off))],
     [Math.max(0, ...places.map(it => it[0])), Math.max(0, ...places.map(it => it[1] + off))],
   ]
+}
+
+/** Between which heights chains stand beside a head or sill, from the corner of the view; 0 and 0 where there are none. */
+export const besideOf = (
+  sizes: readonly ViewMark[],
+  on: Parameters<typeof placeView>[0],
+): readonly [low: number, high: number] => {
+  const { toPaper } = placeView(on)
+  const heights_mm = sizes.flatMap(mark => {
+    if (mark.kind !== 'dimension') return []
+    const [from, to, words] = [toPaper(mark.from), toPaper(mark.to), toPaper(mark.text)]
+    if (Math.abs(from[0] - to[0]) > Math.abs(from[1] - to[1])) return []
+    const half = textWidth_mm(mark.words, heights.size_mm) / 2
+    return [from[1], to[1], words[1] - half, words[1] + half]
+  })
+  return heights_mm.length === 0 ? [0, 0] : [Math.min(...heights_mm), Math.max(...heights_mm)]
 }

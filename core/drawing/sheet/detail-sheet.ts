@@ -11,14 +11,14 @@ import { withSeenLayers } from '../section/listed-parts'
 import { chainsAcross, chainsThrough } from '../section/section-sizes'
 import { standOf, usualWindow, zoneLook } from '../section/zone-view'
 import { arrange, fittingScales } from './arrange'
-import { reachOf } from './cut-room'
+import { besideOf, reachOf } from './cut-room'
 import { keyElevation, keySize_mm } from './key-elevation'
 import type { Paper } from './paper'
 import { type Arrangement, heading_mm, type LabelColumn, type Reach, type Wanted } from './room'
 import { checkRuler, sheetFrame } from './frame'
 import { heatBlock, heatBlockHeight_mm } from './heat-block'
 import { blockHeight_mm, blockMarks, heading, headingOf, titleOfCut } from './headings'
-import { drawLabels, longestWord_mm, slotPitch_mm } from './labels'
+import { drawLabels, labelBoxes, longestWord_mm, slotPitch_mm } from './labels'
 import { drawLegend, legendHeight_mm, legendOf } from './legend'
 import { legendMarks, notesMarks, notesOf, notesTall_mm } from './sheet-notes'
 import { type Box, sideWords } from './side-words'
@@ -114,7 +114,9 @@ const labelledSheet = (
   const head = heading(project, place, { ...on, ...(sheetOf && { sheetOf }) }, { language, unit })
   const key = keyBeside(project, place, { ...on, view, columns, language })
   const levels =
-    level && on.levelX !== undefined ? levelMarks(level, [on.levelX, placeView(view).toPaper([0, 0])[1]], view.scale) : []
+    level && on.levelX !== undefined
+      ? levelMarks(level, [on.levelX, placeView(view).toPaper([0, 0])[1]], view.scale)
+      : []
   const title = headingOf(project, place)[language]
   return {
     size_mm: on.paper.size_mm,
@@ -129,7 +131,7 @@ const labelledSheet = (
       ...checkRuler(on.paper, { language, unit }),
       ...head,
       ...sideWords(view, [...head, ...labels, ...levels, ...noted, ...key], language, {
-        kept: notesBoxes(on),
+        kept: [...notesBoxes(on), ...labelBoxes(layout, columns)],
       }),
       ...key,
       ...levels,
@@ -210,7 +212,16 @@ const planOf = (
   const notes = notesOf(project, place, report, unit)
   const level = heat ? undefined : levelAt(project, place, { language, unit, section })
   // a scale is asked for on several sheets
-  const reaches = new Map<number, Reach>()
+  const chains = new Map<number, { readonly reach: Reach; readonly beside: readonly [number, number] }>()
+  const chainsAt = (scale: number) => {
+    const known = chains.get(scale)
+    if (known) return known
+    const at0 = { ...bare, scale }
+    const sizes = sizesOf(section, at0, parts)
+    const found = { reach: reachOf(sizes, at0), beside: besideOf(sizes, at0) }
+    chains.set(scale, found)
+    return found
+  }
   const wanted: Wanted = {
     window,
     stand,
@@ -227,12 +238,8 @@ const planOf = (
     labelPitch_mm: width => slotPitch_mm(look.parts, width, language),
     blockHeight_mm: blockHeight_mm(project, 0),
     level_mm: level ? levelTakes_mm(level) : 0,
-    reach: scale => {
-      const known =
-        reaches.get(scale) ?? reachOf(sizesOf(section, { ...bare, scale }, parts), { ...bare, scale })
-      reaches.set(scale, known)
-      return known
-    },
+    reach: scale => chainsAt(scale).reach,
+    beside: scale => chainsAt(scale).beside,
   }
   return { look, bare, legendAt, notes, level, wanted, unit }
 }

@@ -1,6 +1,5 @@
 import type { Point } from '../../geometry'
 import type { View } from '../mark'
-import { placeView } from '../place-view'
 import type { Window } from '../section/clip'
 import { sizing } from '../style/spacing'
 import { type Paper, titleBlock_mm } from './paper'
@@ -52,6 +51,8 @@ export type Wanted = {
   readonly level_mm: number
   /** how far chains reach at a scale, raised words included: lower left and upper right corner, from that of the view */
   readonly reach: (scale: number) => Reach
+  /** at a head or sill, between which heights the chains beside the view stand, from its lower left corner */
+  readonly beside: (scale: number) => readonly [low: number, high: number]
 }
 
 /** Lower left and upper right corner. */
@@ -78,6 +79,8 @@ export type Attempt = {
   readonly paper: Paper
   readonly scale: number
   readonly notes: 'below' | 'column' | 'aside'
+  /** beside a head or sill: labels on both sides, or all of them inside */
+  readonly sides?: 'both' | 'one'
 }
 
 /** Between the frame and what stands in it. */
@@ -94,10 +97,10 @@ const labelsBelowTop_mm = { right: 15.5, left: 19.5 }
 const highestLabel = (paper: Paper, wanted: Wanted, { labels }: Across): number =>
   paper.frame[1][1] - labelsBelowTop_mm[labels === 'left' || isUpright(wanted) ? 'left' : 'right']
 /**
- * Least and most width of the words of a label (the narrowest of all only where it breaks no word), the way from the picture to the circles, a circle with
- * its gap. Ours.
+ * Least and most width of the words of a label (the narrowest of all only where it breaks no word, the widest only where it
+ * saves lines), the way from the picture to the circles, a circle with its gap. Ours.
  */
-export const labels_mm = { narrowest: 28, least: 31, most: 46, way: 5.5, circle: 6.3 }
+export const labels_mm = { narrowest: 28, least: 31, usual: 31, most: 46, widest: 64, way: 5.5, circle: 6.3 }
 /** Height of the words inside and outside, off the drawing. */
 const sideWord_mm = 6
 
@@ -120,35 +123,92 @@ export type Across = {
 }
 
 /** Shares the width of a sheet. */
-export const acrossOf = ({ paper, scale, notes }: Attempt, wanted: Wanted): Across => {
+export const acrossOf = (attempt: Attempt, wanted: Wanted): Across => {
+  const { paper, scale, notes, sides = 'both' } = attempt
   const left = paper.frame[0][0]
   const right = paper.frame[1][0] - (notes === 'aside' ? titleBlock_mm[0] : 0)
-  const upright = isUpright(wanted)
-  const labels =
-    upright && paper.name === 'A3' ? 'both' : !upright && wanted.stand.mirrored ? 'left' : 'right'
-  const count = labels === 'both' ? 2 : 1
   const margin = marginsAt(wanted, scale)
   const [viewWidth] = onPaper(wanted, scale)
-  const beside_mm = labels_mm.way + labels_mm.circle
-  const taken = margin.left + margin.right + wanted.level_mm + viewWidth + count * beside_mm
-  const spare = right - left - 2 * side_mm - taken
-  const words = Math.min(labels_mm.most, spare / count)
-  const free = Math.max(0, spare - count * words) / 2
-  const beforeView = wanted.level_mm + margin.left
-  const viewX = left + side_mm + free + (labels === 'right' ? 0 : words + beside_mm) + beforeView
+  const room = right - left - 2 * side_mm - viewWidth
+  const chains = { left: wanted.level_mm + margin.left, right: margin.right }
+  const shared =
+    isUpright(wanted) && sides === 'both'
+      ? onBothSides(room, chains, wanted)
+      : onOneSide(room, chains, !isUpright(wanted) && wanted.stand.mirrored ? 'left' : 'right', wanted)
+  const viewX = left + side_mm + shared.free + shared.beforeView
   return {
     left,
     right,
     viewX,
     viewWidth,
-    labels,
+    labels: shared.labels,
     rightX: viewX + viewWidth + margin.right + labels_mm.way,
-    leftX: viewX - margin.left - labels_mm.way,
-    words,
+    // of both columns the left one stands past the chains, so it need not stand beside them
+    leftX: viewX - (shared.aside ?? margin.left) - labels_mm.way,
+    words: shared.words,
   }
 }
 
-const isUpright = ({ stand }: Wanted): boolean => stand.turn_deg === 270
+/**
+ * A left column past the chains moves off its view where words keep their usual width, so that slopes reach it from the
+ * outermost layer; beside a thick wall it moves under the view. Ours.
+ */
+const aside_mm = { least: -12, most: 11 }
+
+type Shared = Pick<Across, 'labels' | 'words'> & {
+  /** what stands left of the view, and what is left over on each side */
+  readonly beforeView: number
+  readonly free: number
+  /** of two columns, how far the left one stands aside of its way */
+  readonly aside?: number
+}
+
+/** What a column takes beside its words. */
+const beside_mm = labels_mm.way + labels_mm.circle
+
+const onOneSide = (
+  room: number,
+  chains: { readonly left: number; readonly right: number },
+  side: 'left' | 'right',
+  wanted: Wanted,
+): Shared => {
+  const spare = room - chains.left - chains.right - beside_mm
+  const words = wordsIn(spare, wanted)
+  const beforeView = chains.left + (side === 'left' ? words + beside_mm : 0)
+  return { labels: side, words, beforeView, free: Math.max(0, spare - words) / 2 }
+}
+
+/** Words of the left column stand past the chains: the wider of the two counts. */
+const onBothSides = (
+  room: number,
+  chains: { readonly left: number; readonly right: number },
+  wanted: Wanted,
+): Shared => {
+  const spare = room - chains.right - 2 * beside_mm
+  const roomy = Math.min(aside_mm.most, Math.max(aside_mm.least, spare - 2 * labels_mm.usual))
+  const even = (spare - roomy) / 2
+  const words = wordsIn(
+    chains.left <= even + beside_mm + roomy ? even : spare + beside_mm - chains.left,
+    wanted,
+  )
+  const left = spare + beside_mm - words
+  const aside = Math.min(aside_mm.most, Math.max(aside_mm.least, left - words - beside_mm))
+  const beforeView = Math.max(chains.left, words + beside_mm + aside)
+  return { labels: 'both', words, beforeView, aside, free: Math.max(0, left - beforeView) / 2 }
+}
+
+/** As wide as usual in a room; wider where labels then break into fewer lines and stand closer. */
+const wordsIn = (room: number, { labelPitch_mm }: Wanted): number => {
+  const usual = Math.min(labels_mm.most, room)
+  if (usual < labels_mm.most) return usual
+  const widest = Math.min(room, labels_mm.widest)
+  const least = labelPitch_mm(widest)
+  if (labelPitch_mm(usual) - least < 0.5) return usual
+  for (let width = usual; width < widest; width++) if (labelPitch_mm(width) - least < 0.5) return width
+  return widest
+}
+
+export const isUpright = ({ stand }: Pick<Wanted, 'stand'>): boolean => stand.turn_deg === 270
 
 /** Words beyond the end of a chain reach this far. Ours. */
 const beyondChain_mm = 5
@@ -196,9 +256,13 @@ export const columnsOf = (
 ): readonly LabelColumn[] => {
   const [, height] = onPaper(wanted, scale)
   const [viewY, top] = [viewAt[1], highestLabel(paper, wanted, across)]
-  const labels = (wanted.labels - 1) * wanted.labelPitch_mm(across.words)
+  const pitch = wanted.labelPitch_mm(across.words)
+  const labels = (wanted.labels - 1) * pitch
+  const on = { at: viewAt, height, foot: lowestLabel(foot), top }
   const ranges = isUpright(wanted)
-    ? uprightRanges(wanted, { scale, at: viewAt, height, foot: lowestLabel(foot), top, labels })
+    ? across.labels === 'both'
+      ? bothRanges(wanted.stand, { ...on, beside: wanted.beside(scale), pitch })
+      : insideRange(wanted.stand, { ...on, labels })
     : besideRange(
         notes_mm === 0 ? viewY : Math.max(viewY, foot + notes_mm),
         Math.min(top, viewY + height),
@@ -240,55 +304,84 @@ const besideRange = (low: number, high: number, top: number, labels_mm: number) 
   return { right: range, left: range }
 }
 
-/**
- * Where columns may reach beside a section with outside at its left: at the right beside all of it, at the left
- * beside the wall alone, clear of the chains across the joint.
- */
-const uprightRanges = (
-  { window, stand }: Wanted,
-  on: {
-    readonly scale: number
-    readonly at: Point
-    readonly height: number
-    readonly foot: number
-    readonly top: number
-    readonly labels: number
-  },
-) => {
-  const reveal = placeView({ ...stand, window, at: on.at, scale: on.scale }).toPaper([0, 0])[1]
-  const [low, high] = [on.at[1] + offBreak_mm, on.at[1] + on.height - offBreak_mm]
-  // a column grows away from the chains through the wall, which stand at its cut end
-  const right = stand.mirrored
-    ? { low, high: Math.min(on.top, Math.max(high, low + on.labels)) }
-    : { low: Math.max(on.foot, Math.min(low, high - on.labels)), high }
-  return {
-    right,
-    left: stand.mirrored ? { low, high: reveal - offChain_mm } : { low: reveal + offChain_mm, high },
-  }
+/** Where a view stands, how high it is, and between which heights labels may stand. */
+type Standing = {
+  readonly at: Point
+  readonly height: number
+  readonly foot: number
+  readonly top: number
 }
+
+/** A column inside, beside a head or sill: it grows away from the chains through the wall, which stand at its cut end. */
+const insideRange = (
+  { mirrored }: Wanted['stand'],
+  { at, height, foot, top, labels }: Standing & { readonly labels: number },
+) => {
+  const [low, high] = [at[1] + offBreak_mm, at[1] + height - offBreak_mm]
+  const right = mirrored
+    ? { low, high: Math.min(top, Math.max(high, low + labels)) }
+    : { low: Math.max(foot, Math.min(low, high - labels)), high }
+  return { right, left: right }
+}
+
+/**
+ * Columns on both sides of a head or sill: inside beside all of it, outside past the chains across the joint; both as far as
+ * the sheet reaches where the opening is.
+ */
+const bothRanges = (
+  { mirrored }: Wanted['stand'],
+  {
+    at: [, y],
+    height,
+    foot,
+    top,
+    beside: [low, high],
+    pitch,
+  }: Standing & { readonly beside: readonly [low: number, high: number]; readonly pitch: number },
+) =>
+  mirrored
+    ? {
+        right: { low: y + offBreak_mm, high: top },
+        left: { low: y + high + pastChains_mm(pitch), high: top },
+      }
+    : {
+        right: { low: foot, high: y + height - offBreak_mm },
+        left: { low: foot, high: y + low - pastChains_mm(pitch) },
+      }
+
+/** From the end of the chains across the joint to the first label past them: half of a label, and some white. Ours. */
+const pastChains_mm = (pitch: number): number => pitch / 2 + 0.5
 
 /** How far down a column of labels may reach, over what stands at the foot. */
 const lowestLabel = (foot: number): number => foot + pad_mm + 5
 
 /**
- * How far a view may be lifted at the least and at the most so that the column beside a head has its room downwards,
- * beside a sill upwards: they grow away from the chains.
+ * How far a view is lifted off the lowest place that it may have: by a share of what is left over of the height, clear of the
+ * column of labels that grows away from its chains.
  */
-export const liftsFor = (
+export const liftOf = (
   { paper, scale }: Attempt,
   wanted: Wanted,
   across: Across,
-  { lowest, foot }: { readonly lowest: number; readonly foot: number },
-): readonly [least: number, most: number] => {
-  if (!isUpright(wanted) || across.labels === 'both') return [0, Infinity]
-  const labels = (wanted.labels - 1) * wanted.labelPitch_mm(across.words)
-  if (wanted.stand.mirrored) return [0, highestLabel(paper, wanted, across) - labels - offBreak_mm - lowest]
+  on: { readonly lowest: number; readonly foot: number; readonly tall: number; readonly share: number },
+): number => {
+  const { lowest, foot, tall, share } = on
+  if (!isUpright(wanted)) return tall * share
+  const pitch = wanted.labelPitch_mm(across.words)
   const [, height] = onPaper(wanted, scale)
-  return [lowestLabel(foot) + labels - height + offBreak_mm - lowest, Infinity]
+  const { mirrored } = wanted.stand
+  if (across.labels === 'both') {
+    const [low, high] = wanted.beside(scale)
+    const past = pastChains_mm(pitch) + (Math.floor(wanted.labels / 2) - 0.5) * pitch
+    const margin = marginsAt(wanted, scale)
+    const more = Math.max(0, past + (mirrored ? high - height - margin.top : -low - margin.bottom))
+    return (mirrored ? 0 : Math.min(more, tall)) + Math.max(0, tall - more) * share
+  }
+  const labels = (wanted.labels - 1) * pitch
+  if (mirrored)
+    return Math.min(tall * share, highestLabel(paper, wanted, across) - labels - offBreak_mm - lowest)
+  return Math.max(tall * share, lowestLabel(foot) + labels - height + offBreak_mm - lowest)
 }
 
 /** Leaders keep off the break lines at both ends. Ours. */
 const offBreak_mm = 4
-
-/** The words of a narrow joint stand beyond the end of its chain. Ours. */
-const offChain_mm = 14

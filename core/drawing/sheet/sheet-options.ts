@@ -28,7 +28,10 @@ export type SheetOptions = {
   readonly heat?: HeatPicture
   /** paper mm per model mm, one of `sheetScales`; absent: the largest that fits on the smallest sheet */
   readonly scale?: number
-  /** at which scale the joint of a single cut is drawn once more; absent: one that has room, where the cut itself is small */
+  /**
+   * at which scale the joint of a single cut is drawn once more; absent: one that has room, where the cut itself is small.
+   * A cut without a scale of its own becomes smaller where that gives it room
+   */
   readonly enlarged?: number | 'none'
 }
 

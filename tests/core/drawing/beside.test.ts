@@ -35,10 +35,18 @@ describe.each(pairs)('%s beside %s, %s', (right, wrong, side) => {
 
   it('stand at one scale on one A3, the largest that both fit at', () => {
     expect(drawing.size_mm).toEqual([420, 297])
-    const scales = viewsOn(drawing).map(it => it.scale)
+    const scales = viewsOn(drawing).flatMap(it => (it.enlarged ? [] : [it.scale]))
     expect(scales).toEqual([scales[0], scales[0]])
     expect(scales[0]).toBe(besideScales(pair, { language: 'en' })[0])
     expect(sheetProblems(pair[0].project, drawing)).toEqual([])
+  })
+
+  it('have both joints drawn once more where they are small, as large and with as much round them', () => {
+    const [main] = viewsOn(drawing)
+    const joints = viewsOn(drawing).filter(it => it.enlarged)
+    if (main && main.scale >= 0.5) expect(joints).toEqual([])
+    else expect(joints).toHaveLength(2)
+    expect(new Set(joints.map(it => it.scale)).size).toBeLessThan(2)
   })
 
   it('list what either does not meet, once, with a number', () => {
@@ -51,7 +59,7 @@ describe.each(pairs)('%s beside %s, %s', (right, wrong, side) => {
   })
 
   it('have leaders in the wrong one to numbers of the list alone', () => {
-    const [, view] = viewsOn(drawing)
+    const [, view] = viewsOn(drawing).filter(it => !it.enlarged)
     const led = view ? flatten(view).flatMap(it => (it.kind === 'leader' ? [it.number] : [])) : []
     const listed = notMet(pair[1]).map((_, at) => `${at + 1}`)
     expect(led.length).toBeGreaterThan(0)

@@ -40,10 +40,14 @@ const wordsOn = (drawing: Drawing): readonly string[] =>
 describe.each(samples)('the cuts of $file', ({ project }) => {
   const report = check(project)
 
-  it('fit on A4 at every side', () => {
+  it('fit on A4 at every side, in every language', () => {
     for (const place of zonesOf(project)) {
-      const how = { language: 'en', report, paper: 'A4' } as const
-      expect(sheetScales(project, place, cutAt(project, place), how), place.side).not.toEqual([])
+      const section = cutAt(project, place)
+      for (const language of ['en', 'de'] as const)
+        expect(
+          sheetScales(project, place, section, { language, report, paper: 'A4' }),
+          place.side,
+        ).not.toEqual([])
     }
   })
 
