@@ -69,8 +69,18 @@ const offPlumb = samples.slice(0, 1).flatMap(({ project }) => {
 
 /** Each field is tried on so many parts that have it: samples first, then details that have what samples lack. */
 const tries = 3
+/** The door with a drain before it: only there its channel has sizes. */
+const drained = samples.flatMap(({ file, project }) => {
+  const [opening = ''] = Object.keys(project.openings)
+  if (file !== 'step-free-door') return []
+  const at = { field: 'opening.threshold-drain', part: opening }
+  const found = applyEdit(project, { kind: 'state', at, to: specified('channel') })
+  return found.ok ? [found.value] : []
+})
+
 const projects = [
   ...samples.map(it => it.project),
+  ...drained,
   ...offPlumb,
   ...Array.from({ length: 60 }, (_, seed) => randomDetail(seed).project),
 ]

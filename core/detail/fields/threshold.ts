@@ -1,9 +1,11 @@
+import type { Id } from '../../geometry'
 import type { Stated, Unit } from '../../units'
 import { type Words, words } from '../../words'
 import type { Allowed } from '../allowed/position'
 import type { Field } from '../field'
 import { singlePart } from '../opening-parts'
-import type { Threshold } from '../threshold'
+import type { Project } from '../model'
+import { hasChannel, type Threshold } from '../threshold'
 import { numberField } from './number-field'
 import { withThreshold } from './tables'
 
@@ -74,6 +76,10 @@ const values: readonly Value[] = [
   length('channelDepth_mm', 'threshold.channel-depth', words('Depth of the drain channel', 'Tiefe der Entwässerungsrinne'), lengths(40, 300, before)),
 ] // prettier-ignore
 
+/** A channel has sizes where one is told. */
+const drained = (project: Project, part: Id): boolean =>
+  hasChannel(singlePart(project, 'threshold', part)?.opening.told)
+
 /** The numbers of a threshold. Its levels are told of the opening. */
 export const thresholdFields: readonly Field<number>[] = values.map(value =>
   numberField({
@@ -81,6 +87,7 @@ export const thresholdFields: readonly Field<number>[] = values.map(value =>
     name: value.name,
     of: 'threshold',
     unit: value.unit,
+    ...(value.id.startsWith('threshold.channel-') ? { has: drained } : {}),
     read: (project, part) => {
       const found = singlePart(project, 'threshold', part)
       return found && value.of(found.part)

@@ -122,11 +122,13 @@ test('whatever levels are stated, a threshold can be cut, tiles its ground and h
     return random.chance(0.2) ? random.one([min, max]) : random.between(min, max)
   }
   for (let i = 0; i < 30; i++) {
-    const own = ['height', 'base', 'finish', 'screed', 'insulation', 'slab', 'paving', 'bed', 'fall', 'channel-width', 'channel-depth'] // prettier-ignore
+    const drain = random.one(['none', 'channel', 'special'] as const)
+    const channel = drain === 'none' ? [] : ['channel-width', 'channel-depth']
+    const own = ['height', 'base', 'finish', 'screed', 'insulation', 'slab', 'paving', 'bed', 'fall', ...channel] // prettier-ignore
     const project = stating({
+      'opening.threshold-drain': drain,
       ...Object.fromEntries(['top', 'outside', 'edge'].map(it => [`opening.threshold-${it}`, one(`opening.threshold-${it}`)])),
       ...Object.fromEntries(own.map(it => [`threshold.${it}`, one(`threshold.${it}`, threshold.id)])),
-      'opening.threshold-drain': random.one(['none', 'channel', 'special']),
       'opening.threshold-fall': random.one(['away', 'level', 'towards']),
       'opening.position': one('opening.position'),
     }) // prettier-ignore
