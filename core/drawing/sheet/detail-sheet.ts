@@ -11,10 +11,13 @@ import { withSeenLayers } from '../section/listed-parts'
 import { chainsAcross, chainsThrough } from '../section/section-sizes'
 import { standOf, usualWindow, zoneLook } from '../section/zone-view'
 import { arrange, fittingScales } from './arrange'
+import { arrangedAtEnd, arrangedOver } from './arrange-over'
 import { besideOf, reachOf } from './cut-room'
 import { keyElevation, keySize_mm } from './key-elevation'
 import type { Paper } from './paper'
-import { type Arrangement, heading_mm, type LabelColumn, type Reach, type Wanted } from './room'
+import { type Arrangement, heading_mm, type LabelColumn, pad_mm, type Reach, type Wanted } from './room'
+import { crossings } from './crossings'
+import { type Enlarged, enlarge, isEnlarged, jointLetter } from './enlarged'
 import { checkRuler, sheetFrame } from './frame'
 import { heatBlock, heatBlockHeight_mm } from './heat-block'
 import { blockHeight_mm, blockMarks, heading, headingOf, titleOfCut } from './headings'
@@ -23,7 +26,7 @@ import { drawLegend, legendHeight_mm, legendOf } from './legend'
 import { legendMarks, notesMarks, notesOf, notesTall_mm } from './sheet-notes'
 import { type Box, sideWords } from './side-words'
 import { oneCutScales, oneCutSheet } from './one-cut-sheet'
-import { levelAt, levelMarks, levelTakes_mm } from './level-mark'
+import { levelAt, levelMarks, levelReach_mm, levelTakes_mm } from './level-mark'
 import { listsSheet } from './lists-sheet'
 import { materialsOf, saysOf, type SheetOptions, titleOf } from './sheet-options'
 
@@ -41,6 +44,22 @@ export const detailSheet = (
  * sheet has the lists. The sheet of a temperature field has its scale in their place.
  */
 export const detailSheets = (
+  project: Project,
+  place: ZonePlace,
+  section: Section,
+  options: SheetOptions,
+): Some<Drawing> => {
+  if (typeof options.enlarged !== 'number' || options.scale !== undefined)
+    return sheetsAt(project, place, section, options)
+  // an enlarged joint that is asked for may take its room from a cut that would fit at a larger scale
+  for (const scale of sheetScales(project, place, section, options)) {
+    const sheets = sheetsAt(project, place, section, { ...options, scale })
+    if (sheets[0].marks.some(it => it.kind === 'view' && it.enlarged)) return sheets
+  }
+  return sheetsAt(project, place, section, options)
+}
+
+const sheetsAt = (
   project: Project,
   place: ZonePlace,
   section: Section,
@@ -88,10 +107,49 @@ const labelledSheet = (
   project: Project,
   place: ZonePlace,
   section: Section,
-  { plan, on, ...options }: Planned,
+  { plan, on: usual, ...options }: Planned,
 ): Drawing => {
-  const { language, heat, sheetOf } = options
-  const { look, bare, legendAt, notes, level, unit } = plan
+  const { language, sheetOf } = options
+  const { look, unit } = plan
+  const { on, main, joint } = withJoint(project, place, section, { plan, on: usual, ...options })
+  const { view, labels, noted, key, levels } = main
+  const title = headingOf(project, place)[language]
+  const head = heading(project, place, { ...on, ...(sheetOf && { sheetOf }) }, { language, unit })
+  const seen: View = joint ? { ...view, marks: [...view.marks, ...joint.ring] } : view
+  return {
+    size_mm: on.paper.size_mm,
+    language,
+    palette: options.palette,
+    title: titleOf(project, place, language),
+    says: saysOf(title, look.parts, language),
+    materials: materialsOf(project, section),
+    marks: [
+      seen,
+      ...(joint ? [joint.view] : []),
+      ...sheetFrame(on.paper),
+      ...checkRuler(on.paper, { language, unit }),
+      ...head,
+      ...(joint ? joint.heading : []),
+      ...sideWords(seen, [...head, ...labels, ...levels, ...noted, ...key], language, {
+        kept: [...notesBoxes(on), ...main.columns, ...(joint ? [joint.box] : [])],
+      }),
+      ...key,
+      ...levels,
+      ...labels,
+      ...noted,
+      ...blockMarks(project, titleOfCut(project, place, on, options), on.paper, { language, rows: 0 }),
+    ],
+  }
+}
+
+/** A section with what stands beside it, arranged in one of several ways. */
+const drawMain = (
+  project: Project,
+  place: ZonePlace,
+  section: Section,
+  { plan, on, language, heat }: Planned,
+) => {
+  const { look, bare, legendAt, notes, level } = plan
   const columns = on.columns.map(it => ({ ...it, pitch_mm: slotPitch_mm(look.parts, it.width_mm, language) }))
   const { view, layout } = drawSection(section, {
     ...bare,
@@ -101,45 +159,61 @@ const labelledSheet = (
     columns,
     ...(heat && { heat }),
   })
-  const labels = drawLabels(look.parts, layout, columns, language)
-  const noted = [
-    ...legendMarks(
-      on,
-      heat
-        ? heatBlock(heat, on.legend, language)
-        : drawLegend(legendAt(on.scale), on.legend.at, on.legend.width_mm, language),
-    ),
-    ...notesMarks(on, notes, language),
-  ]
-  const head = heading(project, place, { ...on, ...(sheetOf && { sheetOf }) }, { language, unit })
-  const key = keyBeside(project, place, { ...on, view, columns, language })
-  const levels =
-    level && on.levelX !== undefined
-      ? levelMarks(level, [on.levelX, placeView(view).toPaper([0, 0])[1]], view.scale)
-      : []
-  const title = headingOf(project, place)[language]
   return {
-    size_mm: on.paper.size_mm,
-    language,
-    palette: options.palette,
-    title: titleOf(project, place, language),
-    says: saysOf(title, look.parts, language),
-    materials: materialsOf(project, section),
-    marks: [
-      view,
-      ...sheetFrame(on.paper),
-      ...checkRuler(on.paper, { language, unit }),
-      ...head,
-      ...sideWords(view, [...head, ...labels, ...levels, ...noted, ...key], language, {
-        kept: [...notesBoxes(on), ...labelBoxes(layout, columns)],
-      }),
-      ...key,
-      ...levels,
-      ...labels,
-      ...noted,
-      ...blockMarks(project, titleOfCut(project, place, on, options), on.paper, { language, rows: 0 }),
+    view,
+    /** how many leaders cross another or strike words */
+    faults: crossings([...layout.leaders.values()].map(it => it.path)) + layout.struck,
+    labels: drawLabels(look.parts, layout, columns, language),
+    columns: labelBoxes(layout, columns),
+    noted: [
+      ...legendMarks(
+        on,
+        heat
+          ? heatBlock(heat, on.legend, language)
+          : drawLegend(legendAt(on.scale), on.legend.at, on.legend.width_mm, language),
+      ),
+      ...notesMarks(on, notes, language),
     ],
+    key: keyBeside(project, place, { ...on, view, columns, language }),
+    levels:
+      level && on.levelX !== undefined
+        ? levelMarks(level, [on.levelX, placeView(view).toPaper([0, 0])[1]], view.scale)
+        : [],
   }
+}
+
+/** A section with its joint enlarged where it is wanted and has room: moved aside for it where that makes it larger. */
+const withJoint = (project: Project, place: ZonePlace, section: Section, planned: Planned) => {
+  const { plan, on: usual, enlarged, heat } = planned
+  const main = drawMain(project, place, section, planned)
+  const none = { on: usual, main, joint: undefined }
+  if (heat || !isEnlarged(enlarged, usual.scale)) return none
+  const upright = plan.bare.turn_deg === 270
+  const other = upright ? arrangedAtEnd(usual, plan.wanted) : arrangedOver(usual, plan.wanted)
+  let best: { on: Arrangement; main: ReturnType<typeof drawMain>; joint: Enlarged } | undefined
+  for (const on of [usual, ...(other ? [other] : [])]) {
+    const drawn = on === usual ? main : drawMain(project, place, section, { ...planned, on })
+    if (on !== usual && drawn.faults > 0) continue
+    const { labels, noted, key, levels } = drawn
+    const joint = enlarge(
+      { section, look: plan.bare, letter: jointLetter },
+      drawn.view,
+      {
+        room: roomOn(on),
+        marks: [drawn.view, ...labels, ...noted, ...key, ...levels],
+        kept: notesBoxes(on),
+      },
+      enlarged,
+    )
+    if (joint && (best === undefined || joint.rank < best.joint.rank)) best = { on, main: drawn, joint }
+  }
+  return best ?? none
+}
+
+/** Between heading and legend. */
+const roomOn = ({ paper, legend }: Arrangement): Box => {
+  const [[x0], [x1, y1]] = paper.frame
+  return [[x0, legend.at[1] + pad_mm], [x1, y1 - heading_mm]] // prettier-ignore
 }
 
 /** The column of notes beside a view, down to the line below it: no other words stand among them. */
@@ -218,7 +292,8 @@ const planOf = (
     if (known) return known
     const at0 = { ...bare, scale }
     const sizes = sizesOf(section, at0, parts)
-    const found = { reach: reachOf(sizes, at0), beside: besideOf(sizes, at0) }
+    const beside = withLevels(besideOf(sizes, at0), level && levelReach_mm(level, scale, window[0][0]))
+    const found = { reach: reachOf(sizes, at0), beside }
     chains.set(scale, found)
     return found
   }
@@ -243,6 +318,12 @@ const planOf = (
   }
   return { look, bare, legendAt, notes, level, wanted, unit }
 }
+
+/** The heights of chains beside a view with those of its levels, which stand further out. */
+const withLevels = (
+  [low, high]: readonly [number, number],
+  levels: readonly [number, number] | undefined,
+): readonly [number, number] => (levels ? [Math.min(low, levels[0]), Math.max(high, levels[1])] : [low, high])
 
 /** The end of the wall and of the frame: the largest place across that a layer or the frame reaches. */
 const coverTo_mm = (section: Section, parts: readonly ListedPart[]): number => {
