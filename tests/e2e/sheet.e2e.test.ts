@@ -90,6 +90,28 @@ describe('the view of sheets', () => {
     expect(faults).toEqual([])
   })
 
+  it('draws an opening of another file beside, and leaves what is open as it is', async () => {
+    const { page, faults } = await open({ before: bare })
+    const name = await page.locator('.file .name').innerText()
+    await sheetIn(page)
+    await page.locator('#sheet-beside').click()
+    const choose = async (file: string, text: string) => {
+      const chooser = page.waitForEvent('filechooser')
+      await page.getByRole('button', { name: 'From another file …' }).click()
+      await (await chooser).setFiles({ name: file, mimeType: 'application/json', buffer: Buffer.from(text) })
+    }
+    await choose('broken.jamb', '{}')
+    await page
+      .getByTestId('urgent')
+      .getByText(/broken\.jamb was not opened/)
+      .waitFor({ state: 'attached' })
+    await choose('other.jamb', readFileSync('assets/samples/tight-outside.jamb', 'utf8'))
+    await page.getByTestId('sheet').locator('text', { hasText: 'two details compared' }).first().waitFor()
+    expect(await page.locator('.beside optgroup').first().getAttribute('label')).toBe('other.jamb')
+    expect(await page.locator('.file .name').innerText()).toBe(name)
+    expect(faults).toEqual([])
+  })
+
   it('stops writing where it is told to, and writes nothing', async () => {
     const { page } = await open({ before: bare })
     await sheetIn(page)

@@ -11,9 +11,19 @@ export type Other = { readonly key: string; readonly name: Words; readonly of: P
 
 /** The openings of a project but one, as they may stand beside that. */
 export const othersIn = (project: Project, opening: Id): readonly Other[] =>
-  Object.values(project.openings)
-    .filter(it => it.id !== opening)
-    .map(it => ({ key: it.id, name: same(it.name || it.id), of: project, opening: it.id }))
+  openingsOf(project).filter(it => it.opening !== opening)
+
+/** The openings of another file. */
+export const othersInFile = (project: Project): readonly Other[] =>
+  openingsOf(project).map(it => ({ ...it, key: `file ${it.key}` }))
+
+const openingsOf = (project: Project): readonly Other[] =>
+  Object.values(project.openings).map(it => ({
+    key: it.id,
+    name: same(it.name || it.id),
+    of: project,
+    opening: it.id,
+  }))
 
 /** The first opening of every sample. */
 export const otherSamples: readonly Other[] = samples.flatMap(({ file, name, project }) => {

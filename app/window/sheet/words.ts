@@ -13,9 +13,10 @@ export const sheetWords = {
   thisFirst: words('This, then that', 'Diese, dann jene'),
   thatFirst: words('That, then this', 'Jene, dann diese'),
   thisProject: words('This project', 'Dieses Projekt'),
+  otherFile: words('From another file …', 'Aus anderer Datei …'),
   noOther: words(
-    'Choose what stands beside it: another opening of this project, as a copy of this one that is then changed, or a sample.',
-    'Wählen, was daneben steht: eine andere Öffnung dieses Projekts, etwa eine Kopie dieser, die dann geändert wird, oder ein Beispiel.',
+    'Choose what stands beside it: another opening of this project, as a copy of this one that is then changed, one of another file, or a sample.',
+    'Wählen, was daneben steht: eine andere Öffnung dieses Projekts, etwa eine Kopie dieser, die dann geändert wird, eine aus einer anderen Datei, oder ein Beispiel.',
   ),
   format: words('Format', 'Format'),
   shows: words('Shows', 'Zeigt'),
