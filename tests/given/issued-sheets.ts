@@ -38,7 +38,7 @@ export type Issued = Choices & {
 /**
  * Sheets of every sample: each of its zones, head, jamb and sill together, and the check report. Languages, inks, papers
  * and units are spread over them so that each value and each pair of values occurs: all combinations would be 16 times
- * as many and find what these find.
+ * as many and find what these find. `EVERY_SHEET=de` tries all inks and papers of a language, as before a release.
  */
 export const issuedSheets = (): readonly Issued[] =>
   samples
@@ -59,25 +59,54 @@ const papers = ['A4', 'A3'] as const
 const units = ['mm', 'inch'] as const
 const nth = <T>(of: readonly [T, T], at: number): T => of[at % 2 === 0 ? 0 : 1]
 
+/** A language of which all sheets are tried; none: those that are spread over the choices. */
+const every = languages.find(it => it === process.env.EVERY_SHEET)
+
+type Spread = Pick<Choices, 'language' | 'palette' | 'paper' | 'unit'>
+
+/** The choices for a zone: one of all, or every ink and paper. */
+const choicesOf = (k: number, at: number): readonly Spread[] => {
+  const half = Math.floor(k / 2)
+  const unit = nth(units, k === (at + Math.floor(at / 4)) % 4 ? 1 : 0)
+  if (every === undefined)
+    return [
+      {
+        language: nth(languages, k + at),
+        palette: nth(palettes, half + Math.floor(at / 2)),
+        paper: nth(papers, k + half + Math.floor(at / 4)),
+        unit,
+      },
+    ]
+  return palettes.flatMap(palette => papers.map(paper => ({ language: every, palette, paper, unit })))
+}
+
 const zoneSheets = ({ file, project }: Sample, at: number, report: Report): readonly Issued[] =>
-  zonesOf(project).map((place, k): Issued => {
-    const half = Math.floor(k / 2)
-    const language = nth(languages, k + at)
-    const palette = nth(palettes, half + Math.floor(at / 2))
-    const unit = nth(units, k === (at + Math.floor(at / 4)) % 4 ? 1 : 0)
-    const { planned_mm } = jointBand(project, place.opening, place.side, place.zone.id)
-    const section = cutSection(project, place, { state: 'planned', width_mm: planned_mm })
-    const wanted = nth(papers, k + half + Math.floor(at / 4))
-    const how = { language, palette, unit, report, sheet: `${k + 1} / ${zonesOf(project).length}` }
-    // a thick wall fits on A3 alone
-    const fits = sheetScales(project, place, section, { ...how, paper: wanted }).length > 0
-    const paper = fits ? wanted : 'A3'
-    return {
+  zonesOf(project).flatMap((place, k) =>
+    choicesOf(k, at).map(it => zoneSheet({ file, project, place, k, report }, it)),
+  )
+
+type Zone = Pick<Sample, 'file' | 'project'> & {
+  readonly place: ZonePlace
+  readonly k: number
+  readonly report: Report
+}
+
+const zoneSheet = (
+  { file, project, place, k, report }: Zone,
+  { language, palette, unit, paper: wanted }: Spread,
+): Issued => {
+  const { planned_mm } = jointBand(project, place.opening, place.side, place.zone.id)
+  const section = cutSection(project, place, { state: 'planned', width_mm: planned_mm })
+  const how = { language, palette, unit, report, sheet: `${k + 1} / ${zonesOf(project).length}` }
+  // a thick wall fits on A3 alone
+  const fits = sheetScales(project, place, section, { ...how, paper: wanted }).length > 0
+  const paper = fits ? wanted : 'A3'
+  return {
       of: 'zone', sample: file, side: place.side, language, palette, paper, unit, project, place,
       name: `${file}, ${place.side}, ${language}, ${palette}, ${paper}, ${unit}`,
       drawings: detailSheets(project, place, section, { ...how, paper }),
     } // prettier-ignore
-  })
+}
 
 /** Heads with more and taller labels than others, on the small sheet and in the language whose words are longest. */
 const tallest = ['timber-wall', 'unheld-head']
