@@ -20,9 +20,9 @@ export const sheetWords = {
   ),
   format: words('Format', 'Format'),
   shows: words('Shows', 'Zeigt'),
-  joint: words('Joint', 'Fuge'),
+  joint: words('Enlarged', 'Vergrößert'),
   jointWhereSmall: words('if small', 'wenn klein'),
-  jointOnce: words('once', 'einmal'),
+  notEnlarged: words('no', 'nein'),
   noJoint: words(
     'There is no room for the joint at this scale, or it would not be larger.',
     'Für die Fuge ist in diesem Maßstab kein Platz, oder sie wäre nicht größer.',
