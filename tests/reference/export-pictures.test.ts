@@ -59,8 +59,8 @@ const differences = (page: Picture, picture: Picture): readonly string[] => {
 const nth = <const T>(of: readonly [T, T], at: number): T => of[at % 2 === 0 ? 0 : 1]
 
 /**
- * A sheet of every sample, with sides, languages, inks and sheets spread over them; of every eighth its three cuts too. Jambs
- * on small sheets where they fit: a picture costs as much as it is large.
+ * A sheet of every sample, with sides, languages, inks and sheets spread over them; of every eighth its three cuts too. Three
+ * in four are on the small sheet, of every side: a picture costs as much as it is large.
  */
 const sheetsOfSample = ({ file, project }: Sample, at: number): readonly (readonly [string, Drawing])[] => {
   const how = {
@@ -72,11 +72,11 @@ const sheetsOfSample = ({ file, project }: Sample, at: number): readonly (readon
   if (place === undefined) throw new Error('an opening has sides')
   const { planned_mm } = jointBand(project, place.opening, place.side, place.zone.id)
   const section = cutSection(project, place, { state: 'planned', width_mm: planned_mm })
-  const isJamb = place.side === 'left' || place.side === 'right'
-  const fits = isJamb && sheetScales(project, place, section, { ...how, paper: 'A4' }).length > 0
+  const isSmall = at % 4 !== 2
+  const fits = isSmall && sheetScales(project, place, section, { ...how, paper: 'A4' }).length > 0
   const [first] = detailSheets(project, place, section, { ...how, ...(fits && { paper: 'A4' }) })
   return [
-    [`${file}, ${place.side}`, first],
+    [`${file}, ${place.side}, ${first.size_mm[0]} mm wide`, first],
     ...(at % 8 === 1 ? [[`${file}, three cuts`, cutsSheet(project, cutsOf(project), how)] as const] : []),
   ]
 }
@@ -97,8 +97,10 @@ describe('a PDF page shows what the SVG shows', () => {
     })
   }
 
-  it('is tried on every sample', () => {
+  it('is tried on every sample, and on the small sheet at every side', () => {
     expect(samples.filter(it => !sheets.some(([name]) => name.startsWith(it.file)))).toEqual([])
+    const small = new Set(sheets.flatMap(([name]) => /, (\w+), 210 mm wide/.exec(name)?.[1] ?? []))
+    expect([...small].toSorted()).toEqual(['head', 'left', 'right', 'sill'])
   })
 
   // By turns: that both paint alike is held beside it, and every sample is seen by one of them.

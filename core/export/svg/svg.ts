@@ -11,7 +11,7 @@ import { writeInk } from './write-ink'
 /**
  * Scalable vector graphics: one unit is one millimetre, a group a layer, a group a part in it. Hatches are clipped
  * lines and words stay words; no pattern, clip path, style sheet or marker, because many readers drop those. One style
- * says that words are not kerned, since no attribute can.
+ * says that words are not kerned, since no attribute can; letters stand where they are measured, not on whole pixels.
  */
 export const svg: Format = {
   id: 'svg',
@@ -37,7 +37,7 @@ export const svgOf = (drawing: Drawing, model?: string, dress: 'whole' | 'bare' 
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" xmlns:inkscape="http://www.inkscape.org/namespaces/inkscape" ` +
       `width="${mm(width)}mm" height="${mm(height)}mm" viewBox="0 0 ${mm(width)} ${mm(height)}" role="img" ` +
-      `aria-labelledby="title says" xml:lang="${drawing.language}" lang="${drawing.language}"${dress === 'bare' ? '' : unkerned}>`,
+      `aria-labelledby="title says" xml:lang="${drawing.language}" lang="${drawing.language}" text-rendering="geometricPrecision"${dress === 'bare' ? '' : unkerned}>`,
     `<title id="title">${escaped(drawing.title)}</title>`,
     `<desc id="says">${escaped(drawing.says)}</desc>`,
     ...(model === undefined ? [] : [`<metadata id="model">${base64(utf8(model))}</metadata>`]),

@@ -61,10 +61,12 @@ describe.each(sheets)('an SVG of %s', (_, drawing) => {
     expect(names).toEqual(paintOrder.filter(it => names.includes(it)))
   })
 
-  it('keeps words as words, without kerning', () => {
+  it('keeps words as words, without kerning, and each letter where it is measured', () => {
     const texts = svg.match(/<text [^>]*>/g) ?? []
     expect(texts.length).toBeGreaterThan(10)
     expect(svg).toMatch(/<svg [^>]*style="font-kerning:none;font-variant-ligatures:none"/)
+    // a browser else moves letters to whole pixels of its screen
+    expect(svg).toMatch(/<svg [^>]*text-rendering="geometricPrecision"/)
   })
 
   it('is the same text when it is written again', () => expect(svgOf(drawing)).toBe(svg))
