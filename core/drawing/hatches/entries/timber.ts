@@ -20,7 +20,7 @@ export const timber: readonly Hatch[] = [
   },
   {
     key: 'wood_panel',
-    name: words('wood-based panel', 'Holzwerkstoffplatte'),
+    name: words('wood-based panel', 'Holzwerkstoff'),
     tint: '#E2C79A',
     families: [{ angle_deg: 90, pitch_mm: 2, offset_mm: 1 }],
     along: true,
