@@ -60,7 +60,7 @@ describe('the cut of a threshold', () => {
   })
 
   it('lays the floor layer on layer: finish, screed, insulation, slab', () => {
-    const layers = [['ceramic-tile', 15], ['screed', 60], ['eps', 120], ['reinforced-concrete', 180]] as const // prettier-ignore
+    const layers = [['ceramic-tile', 15], ['screed', 50], ['eps', 100], ['reinforced-concrete', 150]] as const // prettier-ignore
     let at_mm = 35
     for (const [material, thickness_mm] of layers) {
       const found = bodies(section, 'floor', material)
