@@ -13,7 +13,7 @@ export type LegendEntry =
 
 const membranes: readonly { readonly pen: Pen; readonly name: Words }[] = [
   { pen: 'membrane-inner', name: words('airtight layer', 'luftdichte Ebene') },
-  { pen: 'membrane-outer', name: words('rain and wind layer', 'Schlagregenebene') },
+  { pen: 'membrane-outer', name: words('rain and wind layer', 'Wetterschutz') },
   { pen: 'membrane-water', name: words('water layer', 'Wasserebene') },
 ]
 
