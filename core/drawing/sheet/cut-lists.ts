@@ -1,5 +1,5 @@
-import type { Project } from '../../detail'
-import type { Point } from '../../geometry'
+import { type Project, sideNameAt } from '../../detail'
+import type { Id, Point } from '../../geometry'
 import type { Language, Words } from '../../words'
 import type { Mark } from '../mark'
 import type { ListedPart } from '../section/listed-part'
@@ -19,6 +19,8 @@ export type Listed = {
   readonly open: readonly OpenItem[]
   /** every assumed value, for a note that says so many of them */
   readonly assumed: readonly Words[]
+  /** the opening that is cut */
+  readonly opening: Id
   /** how many cuts there are */
   readonly count: number
 }
@@ -44,7 +46,7 @@ const below_mm = 3
 /** The lists of a column with the marks, and where a key elevation goes; nothing where they do not fit. */
 export const cutLists = (
   project: Project,
-  { parts, entries, open, assumed, count }: Listed,
+  { parts, entries, open, assumed, opening, count }: Listed,
   column: ListColumn,
 ): { readonly marks: readonly Mark[]; readonly keyAt: Point | undefined } | undefined => {
   const { language, unit, withKey } = column
@@ -61,7 +63,7 @@ export const cutLists = (
   const height = (notes: Notes) => notesHeight_mm(notes, half, language)
   const chosen = mostListed
     .map(most => ({
-      open: openBySide(open, count, most),
+      open: openBySide(open, count, most, side => sideNameAt(project, opening, side)),
       assumed: assumedNote(assumed, Math.max(3, Math.floor(most / 2))),
     }))
     .find(it => Math.max(height(it.open), height(it.assumed) + below_mm + height(cautions) + key_mm) <= room)

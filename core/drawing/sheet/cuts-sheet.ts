@@ -1,4 +1,4 @@
-import { openingOf, type Project } from '../../detail'
+import { openingOf, sideNameAt, type Project } from '../../detail'
 import type { Id } from '../../geometry'
 import { filled, same, type Some, words } from '../../words'
 import type { Drawing } from '../mark'
@@ -40,7 +40,7 @@ export const cutsSheet = (
   const { scale } = on
   const barAt = on.right - 12 - scaleBarLength_mm(scale, unit)
   const drawn = on.placed.cuts.map(it => it.block.draw(it.at))
-  const heading = filled(same('{0}: {1}'), openingOf(project, opening).name, namesOf(cuts))
+  const heading = filled(same('{0}: {1}'), openingOf(project, opening).name, namesOf(project, cuts))
   return {
     size_mm: listedPaper.size_mm,
     language,
@@ -94,7 +94,11 @@ export const titleOfCuts = (
     language: options.language,
     ...(options.sheet !== undefined && { sheet: options.sheet }),
     ...(options.title && { title: options.title }),
-    subtitle: filled(same('{0}: {1}'), openingOf(project, cuts[0].place.opening).name, namesOf(cuts)),
+    subtitle: filled(
+      same('{0}: {1}'),
+      openingOf(project, cuts[0].place.opening).name,
+      namesOf(project, cuts),
+    ),
     type: words('Detail drawing', 'Detailzeichnung'),
     scale: scaleWords(scale),
     size: listedPaper.name,
@@ -107,8 +111,12 @@ const sideWord = {
   sill: words('sill', 'Brüstung'),
 } as const
 
-const namesOf = (cuts: readonly Omit<Cut, 'letter'>[]) => {
-  const names = cuts.map(it => sideWord[it.place.side])
+const namesOf = (project: Project, cuts: readonly Omit<Cut, 'letter'>[]) => {
+  const names = cuts.map(({ place: { opening, side } }) =>
+    openingOf(project, opening).threshold && side === 'sill'
+      ? sideNameAt(project, opening, side)
+      : sideWord[side],
+  )
   return { en: names.map(it => it.en).join(', '), de: names.map(it => it.de).join(', ') }
 }
 
@@ -133,12 +141,20 @@ export const mergedParts = (
       const before = merged[known]
       if (before === undefined) merged.splice(at, 0, part)
       else if (same < 0) merged[known] = { ...before, of: [...before.of, ...part.of] }
+      else if (part.name.en !== before.name.en) merged[known] = named(before, part)
       here.add(before?.id ?? part.id)
       at = known < 0 ? at + 1 : Math.max(at, known + 1)
     }
   }
   return merged.map((it, at) => ({ ...it, number: `${at + 1}` }))
 }
+
+/** What is called otherwise in another cut, as the frame of a door at its threshold, has both names. */
+const named = (before: ListedPart, part: ListedPart): ListedPart => ({
+  ...before,
+  name: filled(same('{0}; {1}'), before.name, part.name),
+  note: filled(same('{0}; {1}'), before.note, part.note),
+})
 
 /** What a list says of a part: parts that it says the same of are one entry. */
 const likenessOf = (project: Project, { role, name, note, assumed, line, id }: ListedPart): string =>

@@ -122,6 +122,7 @@ export const listedPlan = (
     parts,
     open: openItems(report, places),
     assumed: assumedAtAll(project, places, unit),
+    opening: cuts[0].place.opening,
     count: cuts.length,
   }
   const laid = new Map<string, ReturnType<typeof cutLists>>()

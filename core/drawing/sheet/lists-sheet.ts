@@ -39,6 +39,7 @@ export const listsSheet = (
     entries: [],
     open: openItems(report, [place]),
     assumed: assumedAtAll(project, [place], unit),
+    opening: place.opening,
     count: 1,
   }
   const column = {

@@ -1,5 +1,5 @@
 import type { ZonePlace } from '../../detail'
-import { type Side, sideName, sides } from '../../kinds'
+import { type Side, sides } from '../../kinds'
 import type { Report, Where } from '../../rules'
 import { filled, isSome, listed, same, type Words, words } from '../../words'
 import type { Notes } from './notes'
@@ -63,11 +63,16 @@ const joined = (all: readonly Words[]): Words => ({
 })
 
 /** One note a finding with the sides that it stands at: for a sheet of several cuts. */
-export const openBySide = (items: readonly OpenItem[], count: number, most: number): Notes => {
+export const openBySide = (
+  items: readonly OpenItem[],
+  count: number,
+  most: number,
+  nameOf: (side: Side) => Words,
+): Notes => {
   const notes = items.map(({ verdict, title, at }) =>
     filled(
       openWords[verdict],
-      at.length === count ? title : filled(same('{0} ({1})'), title, listed(at.map(it => sideName[it]))),
+      at.length === count ? title : filled(same('{0} ({1})'), title, listed(at.map(nameOf))),
     ),
   )
   const left = notes.length - most
