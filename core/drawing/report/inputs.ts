@@ -1,4 +1,5 @@
 import {
+  addedPartName,
   choicesOf,
   fieldsOf,
   frameOf,
@@ -42,6 +43,7 @@ export const inputsOf = (project: Project): readonly PartInputs[] => {
       for (const it of joint.seals) parts.set(it.id, kindOf(it).name)
       for (const it of partsOf(project, place))
         if (it.kind === 'fixing' || it.kind === 'sill') parts.set(it.id, it.name)
+        else if (it.kind === 'threshold') parts.set(it.id, addedPartName.threshold)
     }
   }
   return [...parts].flatMap(([id, part]) => {
