@@ -5,7 +5,9 @@ import { serves } from '../../seals'
 import { type Language, words } from '../../words'
 import type { Pen, ViewMark } from '../mark'
 import { heights, textWidth_mm } from '../text/lettering'
+import { photoEntry, photoFields } from './key-photos'
 import { line, rectangle, text } from './marks'
+import type { Box } from './side-words'
 
 /** A cut as the elevation shows it: a letter at both ends of its line. */
 export type CutMark = { readonly letter: string; readonly upright: boolean }
@@ -57,9 +59,26 @@ export const keyElevation = (
       sides.flatMap(side => laneMarks(project, of, side, lane, laneEnds(side, [x, y], [width, height], at))),
     ),
     ...cuts.flatMap(it => cutMarks(it, [x, y], [width, height])),
-    ...laneNames(language, [left, low]),
+    ...photoFields(of, lightOf(frame), [
+      ...of.mullions.map(it => {
+        const at = frame[0][0] + (it.at_mm.value / of.width_mm.value) * frame[1][0]
+        return [[at, y], [at, y + height]] as const // prettier-ignore
+      }),
+      ...cuts.map(({ upright }): Box =>
+        upright
+          ? [[x + width / 2, y], [x + width / 2, y + height]]
+          : [[x, y + height / 2], [x + width, y + height / 2]],
+      ), // prettier-ignore
+    ]),
+    ...laneNames(language, [left, low], (of.photos ?? []).length > 0),
   ]
 }
+
+/** What is inside the frame of the picture. */
+const lightOf = ([[x, y], [width, height]]: readonly [Point, Point]): Box => [
+  [x + 1.2, y + 1.2],
+  [x + width - 1.2, y + height - 1.2],
+]
 
 /** Height of the picture itself at the most. */
 const most_mm = 38
@@ -152,13 +171,15 @@ const names = {
 }
 
 /** What the lines are, below the picture: a stretch of each with its name. */
-const laneNames = (language: Language, [left, low]: Point): readonly ViewMark[] => {
-  const stretch_mm = 5
+const laneNames = (language: Language, [left, low]: Point, hasPhotos: boolean): readonly ViewMark[] => {
+  const photo = hasPhotos ? photoEntry(language) : undefined
+  const stretch_mm = photo ? 4 : 5
   const widths = lanes.map(it => stretch_mm + 1.2 + textWidth_mm(names[it.plane][language], heights.note_mm))
-  const gap = 3
-  const all = widths.reduce((sum, it) => sum + it, 0) + gap * (lanes.length - 1)
+  const gap = photo ? 2 : 3
+  const all =
+    widths.reduce((sum, it) => sum + it, 0) + gap * (lanes.length - 1) + (photo ? gap + photo.width_mm : 0)
   let x = left + (keySize_mm[0] - all) / 2
-  return lanes.flatMap(({ plane, pen }, at): ViewMark[] => {
+  const named = lanes.flatMap(({ plane, pen }, at): ViewMark[] => {
     const start = x
     x += (widths[at] ?? 0) + gap
     return [
@@ -166,4 +187,5 @@ const laneNames = (language: Language, [left, low]: Point): readonly ViewMark[] 
       text(names[plane][language], [start + stretch_mm + 1.2, low]),
     ]
   }) // prettier-ignore
+  return [...named, ...(photo ? photo.draw([x, low]) : [])]
 }
