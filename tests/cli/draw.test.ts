@@ -53,6 +53,17 @@ describe('a drawing is written', () => {
     expect([await sizeOf('1:2'), await sizeOf('1:5')].every(it => it === '210' || it === '420')).toBe(true)
   })
 
+  it('with its joint drawn once more at the scale that was asked for, and without where none was', async () => {
+    const drawn = async (enlarged: string) => {
+      const to = at(`enlarged-${enlarged.replace(':', '-')}.svg`)
+      const { code, err } = await typed('draw', right, '--to', to, '--paper', 'A3', '--enlarged', enlarged)
+      expect({ code, err }).toEqual({ code: 0, err: '' })
+      return readFileSync(to, 'utf8')
+    }
+    expect(await drawn('1:1')).toContain('Detail X  1:1')
+    expect(await drawn('none')).not.toContain('Detail X')
+  })
+
   it('with its temperature field where heat is to be shown, on layers of their own', async () => {
     for (const ending of ['svg', 'dxf', 'pdf']) {
       const to = at(`heat.${ending}`)
@@ -97,6 +108,16 @@ describe('a drawing that cannot be', () => {
       'at a scale that fits no sheet',
       ['--to', at('a.svg'), '--scale', '5:1'],
       /“5:1” is no scale .* it fits at .*1:2/,
+    ],
+    [
+      'with a joint that would not be larger than in the cut',
+      ['--to', at('a.svg'), '--scale', '1:2', '--enlarged', '1:2'],
+      /--enlarged: the joint does not fit .* at 1:2.*: .*none/,
+    ],
+    [
+      'with the joints of several cuts',
+      ['--to', at('a.svg'), '--cut', 'all', '--enlarged', '1:1'],
+      /--enlarged: .*one cut/,
     ],
     ['at no scale at all', ['--to', at('a.svg'), '--scale', 'large'], /“large” is no scale/],
     ['without an ending', ['--to', at('jamb')], /names no format/],
