@@ -1,6 +1,6 @@
-import { type Project, type ZonePlace, jointOf, openingOf } from '../../../core/detail'
+import { type Project, type ZonePlace, jointOf, openingOf, sideNameAt } from '../../../core/detail'
 import type { Id } from '../../../core/geometry'
-import { type Side, sideName, sides } from '../../../core/kinds'
+import { type Side, sides } from '../../../core/kinds'
 import { jointBand } from '../../../core/movement'
 import {
   type Finding,
@@ -118,7 +118,7 @@ const groupText = (
   return [
     {
       opening: openingOf(it.project, opening).name,
-      sides: [side ? sideName[side][language] : labels.wholeOpening[language]],
+      sides: [side ? sideNameAt(it.project, opening, side)[language] : labels.wholeOpening[language]],
       joint: place ? jointText(it.project, place, language) : '',
       body: [
         ...here.flatMap((finding: Finding) => ['', ...findingLines(finding, language)]),

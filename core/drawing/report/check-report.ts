@@ -1,6 +1,14 @@
-import { issueStanding, lastRevision, openingOf, type Project, zonesOf, type ZonePlace } from '../../detail'
+import {
+  issueStanding,
+  lastRevision,
+  openingOf,
+  type Project,
+  zonesOf,
+  type ZonePlace,
+  sideNameAt,
+} from '../../detail'
 import { practiceOf } from '../../practice'
-import { sideName, sides } from '../../kinds'
+import { sides } from '../../kinds'
 import {
   type Finding,
   findingRows,
@@ -203,7 +211,9 @@ const sidesOf = (project: Project, all: readonly Where[]): Words => {
   const at = sides.filter(side =>
     all.some(where => places.some((it: ZonePlace) => it.side === side && stands(where, it))),
   )
-  return at.length === sides.length ? words('all round', 'umlaufend') : listed(at.map(it => sideName[it]))
+  return at.length === sides.length
+    ? words('all round', 'umlaufend')
+    : listed(at.map(it => sideNameAt(project, all[0]?.opening ?? '', it)))
 }
 
 const silentPieces = (project: Project, report: Report, language: Language): readonly Piece[] => {

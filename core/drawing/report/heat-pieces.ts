@@ -1,5 +1,4 @@
-import { openingOf, type Project } from '../../detail'
-import { sideName } from '../../kinds'
+import { openingOf, type Project, sideNameAt } from '../../detail'
 import {
   conditionsTable,
   coldestOf,
@@ -31,7 +30,7 @@ export const heatPieces = (
   language: Language,
 ): readonly Piece[] =>
   studies.flatMap(it => {
-    const where = filled(same('{0}, {1}'), same(openingOf(project, it.place.opening).name), sideName[it.place.side])
+    const where = filled(same('{0}, {1}'), same(openingOf(project, it.place.opening).name), sideNameAt(project, it.place.opening, it.place.side))
     return [
       headingPiece(filled(words('Heat and vapour: {0}', 'Wärme und Dampf: {0}'), where)[language], 2),
       ...resultRows(it, language),
