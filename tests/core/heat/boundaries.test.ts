@@ -67,6 +67,8 @@ describe('an unventilated air layer', () => {
 describe('the film of a face', () => {
   it.each([
     ['inside', 'wall', 'heat-loss', false, 0.13],
+    ['inside', 'floor', 'heat-loss', false, 0.17],
+    ['inside', 'floor', 'surface-humidity', false, 0.25],
     ['inside', 'reveal', 'surface-humidity', false, 0.25],
     ['inside', 'frame', 'surface-humidity', false, 0.13],
     ['inside', 'glass', 'surface-humidity', false, 0.13],

@@ -136,6 +136,20 @@ describe('a desk that answers rules', () => {
     expect(desk(moved.value, place)).not.toBe(desk(project, place))
   }) // prettier-ignore
 
+  it('solves a threshold anew once a level is told, and says why it has no vapour', () => {
+    const { project, place } = aSample('step-free-door', 'sill')
+    const desk = physicsDesk()
+    const lower = applyEdits(project, [{ kind: 'state', at: { field: 'opening.threshold-outside', part: place.opening }, to: specified(-150) }])
+    if (!lower.ok) throw new Error(JSON.stringify(lower.problems))
+    const [now, then] = [desk(project, place), desk(lower.value, place)]
+    if (!now?.ok || !then?.ok) throw new Error('a threshold has heat')
+    expect(then.value.lowest).not.toEqual(now.value.lowest)
+    expect(now.value.lowest.map(it => it.of)).toContain('floor')
+    expect(now.value.water).toMatchObject({ ok: false, problems: [{ say: { en: expect.stringMatching(/not computed at a threshold/) } }] })
+    const { vapourView, conditions, solved: heat } = solved('step-free-door', 'sill')
+    expect(sectionField(vapourView, heat.solution, conditions).ok).toBe(false)
+  }) // prettier-ignore
+
   it('is within a twentieth of a kelvin of the usual accuracy', () => {
     const { project, place } = aSample('facing-leaf')
     const fast = zonePhysics(project, place)
