@@ -49,6 +49,21 @@ describe('the view of sheets', () => {
     expect(await refusals()).toEqual([])
   })
 
+  it('draws the joint once more at the scale that is chosen, and says where that has no room', async () => {
+    const { page, faults } = await open()
+    await sheetIn(page)
+    const sheet = page.getByTestId('sheet')
+    await choose(page, 'Paper', 'A3')
+    await choose(page, 'Enlarged', '1 : 1')
+    await sheet.locator('text', { hasText: 'Detail X' }).first().waitFor()
+    await choose(page, 'Scale', '1 : 2')
+    await page.getByText('There is no room for the joint').waitFor()
+    await choose(page, 'Enlarged', 'no')
+    await page.getByText('There is no room for the joint').waitFor({ state: 'detached' })
+    expect(await sheet.locator('text', { hasText: 'Detail X' }).count()).toBe(0)
+    expect(faults).toEqual([])
+  })
+
   it('says what is empty before it goes out, and no longer once it is filled in', async () => {
     const { page } = await open()
     await sheetIn(page)
