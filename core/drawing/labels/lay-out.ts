@@ -1,7 +1,7 @@
 import type { Id } from '../../geometry'
 import type { Site } from './anchors'
 import type { Column, Slots } from './columns'
-import { conflictOf, type Leader } from './leaders'
+import { conflictOf, crossing, type Leader } from './leaders'
 import { rowsToTry, type Slot, waysOf } from './rows'
 import type { Picture } from './scene'
 import { leaderAt, seenFrom } from './seen'
@@ -35,9 +35,9 @@ const layOutFromNothing = (sites: readonly Site[], picture: Picture, columns: re
   const ways = waysOf(columns.map(it => seenFrom(it, sites, picture)))
   const tries = rowsToTry(columns, { count: sites.length, middle: middleOf(sites) }, ways)
   let best: ({ readonly slots: readonly Slot[] } & Settled) | undefined
-  for (const [at, { slots, start, sum }] of tries.slice(0, mostTried).entries()) {
+  for (const [at, { slots, start, sum }] of tries.entries()) {
     // settling only adds conflicts to what the assignment costs
-    if (best && (best.total <= sum || (at >= mostSettled && best.total < conflictCost))) break
+    if (best && (best.total <= sum || isGoodEnough(best.total, at))) break
     const cheapest = sites.flatMap((_, part) => slots.map(slot => ways(slot).cheapest(part)))
     const optionsAt = (part: number, slot: number): readonly Leader[] => {
       const it = slots[slot]
@@ -72,7 +72,11 @@ type Settled = {
 
 /** Of the rows that the assignment gives, so many of the cheapest are settled, and more where leaders are still in conflict. Ours. */
 const mostSettled = 2
-const mostTried = 8
+const mostTried = 4
+
+/** Whether no more rows are settled after so many: all of them are before leaders cross. */
+const isGoodEnough = (total: number, settled: number): boolean =>
+  total < conflictCost ? settled >= mostSettled : total < crossing * conflictCost && settled >= mostTried
 
 /** Keeps each part in the slot that it has, and moves dots only: while something is dragged, numbers stand still. */
 const follow = (

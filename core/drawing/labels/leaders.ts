@@ -158,7 +158,7 @@ const touching_mm = 0.4
 const touching = 4
 
 /** A crossing is as bad as so many leaders that are too close: in a dense picture some may have to be. Ours. */
-const crossing = 40
+export const crossing = 40
 
 const areFar = (p: Point, q: Point, r: Point, s: Point): boolean =>
   Math.max(p[1], q[1]) + callout.apart_mm < Math.min(r[1], s[1]) ||

@@ -34,7 +34,9 @@ export const rowsToTry = (
   const tries = second
     ? sharedOut([first, second], { count, middle }, assigned)
     : rowsIn(first, count).map(heights => assigned(heights.map(y => ({ at: 0, y }))))
-  return tries.toSorted((a, b) => a.sum - b.sum)
+  const sorted = tries.toSorted((a, b) => a.sum - b.sum)
+  // rows that have no room to be spread come up more than once
+  return sorted.filter((it, at) => it.sum !== sorted[at - 1]?.sum)
 }
 
 const assignedTo = (slots: readonly Slot[], count: number, ways: Ways): Try => {

@@ -127,4 +127,4 @@ const optionsOf = (places: Places, found: Found, level: Level, column: number): 
 }
 
 /** So many leaders of a part are kept for a slot. Ours. */
-const mostOptions = 8
+const mostOptions = 12

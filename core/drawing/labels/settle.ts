@@ -1,4 +1,4 @@
-import { conflictOf, type Leader } from './leaders'
+import { conflictOf, crossing, type Leader } from './leaders'
 
 /** What a conflict costs against a length of leader. Ours: more than any leader on a sheet. */
 export const conflictCost = 1000
@@ -69,20 +69,50 @@ export const settle = (
       sum += own(part, slots[part]!, pick[part]!) + against(part, slots[part]!, pick[part]!, -1) / 2
     return sum
   }
-  const move = (part: number, to: number, sum: number): boolean => {
-    const before = { sum, slots: Int32Array.from(slots), pick: Int32Array.from(pick) }
+  const state = () => ({ sum: total(), slots: Int32Array.from(slots), pick: Int32Array.from(pick) })
+  const restore = (before: ReturnType<typeof state>) => {
+    slots.set(before.slots)
+    pick.set(before.pick)
+  }
+  // to another slot, those between one up or down
+  const shift = (part: number, to: number): void => {
     const from = slots[part]!
     const step = to > from ? 1 : -1
     for (let other = 0; other < count; other++) {
-      const slot = before.slots[other]!
+      const slot = slots[other]!
       if (slot !== from && (slot - from) * step > 0 && (to - slot) * step >= 0) slots[other] = slot - step
     }
     slots[part] = to
     pick.fill(0)
-    const least = slots.reduce((sum, slot, at) => sum + own(at, slot, 0), 0)
-    if (least < before.sum && total() < before.sum - 1e-9) return true
-    slots.set(before.slots)
-    pick.set(before.pick)
+  }
+  const move = (part: number, to: number, sum: number): boolean => {
+    const before = state()
+    shift(part, to)
+    const least = slots.reduce((so, slot, at) => so + own(at, slot, 0), 0)
+    if (least < sum && total() < sum - 1e-9) return true
+    restore(before)
+    return false
+  }
+  // a move that only other dots than the cheapest make good
+  const moveAfresh = (part: number, to: number): boolean => {
+    const before = state()
+    shift(part, to)
+    for (let turn = 0; turn < 2; turn++) for (let other = 0; other < count; other++) repick(other)
+    if (total() < before.sum - 1e-9) return true
+    restore(before)
+    return false
+  }
+  const isInConflict = (part: number) => against(part, slots[part]!, pick[part]!, -1) > 0
+  // an exchange that only other dots than the cheapest make good
+  const exchangeAfresh = (a: number, b: number): boolean => {
+    const before = state()
+    slots[a] = before.slots[b]!
+    slots[b] = before.slots[a]!
+    pick[a] = 0
+    pick[b] = 0
+    for (const part of [a, b, a]) repick(part)
+    if (total() < before.sum - 1e-9) return true
+    restore(before)
     return false
   }
   const hasConflict = () => total() >= conflictCost
@@ -92,12 +122,20 @@ export const settle = (
     for (let part = 0; part < count; part++) changed = repick(part) || changed
     if (hasConflict())
       for (let part = 0; part < count; part++)
-        if (against(part, slots[part]!, pick[part]!, -1) > 0)
+        if (isInConflict(part))
           for (let to = 0, sum = total(); to < count; to++)
             if (to !== slots[part] && move(part, to, sum)) {
               changed = true
               sum = total()
             }
+    if (!changed && hasConflict())
+      for (let a = 0; a < count; a++)
+        for (let b = 0; b < count && isInConflict(a); b++)
+          if (b !== a) changed = exchangeAfresh(a, b) || changed
+    if (!changed && total() >= crossing * conflictCost)
+      for (let part = 0; part < count; part++)
+        for (let to = 0; to < count && isInConflict(part); to++)
+          if (to !== slots[part]) changed = moveAfresh(part, to) || changed
     if (!changed) break
   }
   const leaders = Array.from(slots, (slot, part) => leader(cell(part, slot), pick[part]!))

@@ -10,7 +10,7 @@ import { text, underWords_mm } from './marks'
 import type { Box } from './side-words'
 
 /** From one line of a label to the next; labels are small blocks and may be a little tighter than notes. Ours. */
-const pitch_mm = 3.7
+const pitch_mm = 3.8
 
 type Label = { readonly bold: readonly string[]; readonly plain: readonly string[] }
 
