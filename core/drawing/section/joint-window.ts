@@ -1,4 +1,4 @@
-import type { Id, Point } from '../../geometry'
+import type { Id, Outline, Point } from '../../geometry'
 import type { Section } from '../../section'
 import type { Chain } from '../sizes/chain'
 import { clipLine, clipOutline, type Window } from './clip'
@@ -90,17 +90,27 @@ export const partsAtJoint = (parts: readonly ListedPart[]): readonly ListedPart[
   return parts.filter(it => it.role === 'seal' || it.role === 'layer' || it === frame)
 }
 
-/** Those of some parts that a window shows. */
+/** What would be narrower on paper is an edge, and no part that could be pointed at. Ours. */
+const least_mm = 0.6
+
+/** Those of some parts that a window shows at a scale, more than an edge of them. */
 export const shownAt = (
   parts: readonly ListedPart[],
   section: Section,
-  window: Window,
+  { window, scale }: { readonly window: Window; readonly scale: number },
 ): readonly ListedPart[] =>
   parts.filter(part => {
     const isOwn = (of: { readonly part: Id }) => part.of.includes(of.part)
+    const isShown = (outline: Outline) => narrowness(clipOutline(outline, window)) * scale >= least_mm
     return (
-      section.regions.some(it => isOwn(it) && clipOutline(it.outline, window).length > 2) ||
+      section.regions.some(it => isOwn(it) && isShown(it.outline)) ||
       section.lines.some(it => isOwn(it) && clipLine(it.path, window).length > 0) ||
-      section.seen.some(it => isOwn(it) && clipOutline(it.outline, window).length > 2)
+      section.seen.some(it => isOwn(it) && isShown(it.outline))
     )
   })
+
+/** The shorter side of the box round some points; negative where there are none. */
+const narrowness = (points: readonly Point[]): number => {
+  const { low, high } = extentOf(points)
+  return Math.min(high[0] - low[0], high[1] - low[1])
+}

@@ -66,7 +66,7 @@ export const enlargedBlock = (
     reachOf(sizes, at0),
     [width, height],
   )
-  const shown = shownAt(numbered, section, window)
+  const shown = shownAt(numbered, section, { window, scale })
   const level = look.turn_deg === 0
   const atLeft = level && look.mirrored
   // a jamb has its heading over its numbers, which stand beside it; head and sill have it over all

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { samples } from '../../../core/detail'
 import { type Side } from '../../../core/kinds'
 import {
   detailSheet,
@@ -30,6 +31,18 @@ const wordsOn = ({ marks }: Drawing) => marks.flatMap(it => (it.kind === 'text' 
 const thick = sheetOf('bead-in-brick', 'left', { paper: 'A4' })
 
 describe('a joint that is drawn once more', () => {
+  it.each(samples.map(it => it.file))('points with each number at something that it shows: %s', file => {
+    const views = (['left', 'sill'] as const).flatMap(side => viewsOf(sheetOf(file, side, { enlarged: 0.5 })))
+    for (const { enlarged, marks, window } of views) {
+      if (!enlarged) continue
+      for (const { path, number } of ofKind(marks, 'leader'))
+        for (const axis of [0, 1] as const) {
+          expect(path[0][axis], `${number}`).toBeGreaterThanOrEqual(window[0][axis])
+          expect(path[0][axis], `${number}`).toBeLessThanOrEqual(window[1][axis])
+        }
+    }
+  })
+
   it('is at least twice as large as in the cut, under its letter and its own scale', () => {
     const [main, enlarged] = pairOn(thick)
     expect(enlarged.scale).toBeGreaterThanOrEqual(2 * main.scale)
