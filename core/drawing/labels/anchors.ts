@@ -1,6 +1,5 @@
 import type { Id, Point } from '../../geometry'
-import { type Body, bodyOf } from './scene'
-import { offShape_mm, poleOf, type Shape, stretchesAt } from './shape'
+import { type Body, bodyOf, offShape_mm, poleOf, type Shape, stretchesAt } from './shape'
 
 /** What wants a number: its visible bodies, or places along it where it is a line. Paper mm. */
 export type Site = { readonly id: Id; readonly shapes: readonly Shape[]; readonly places: readonly Point[] }

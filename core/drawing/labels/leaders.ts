@@ -1,6 +1,7 @@
 import type { Point } from '../../geometry'
 import { callout } from '../style/spacing'
-import { beside_mm, covered_mm, isUpright, type Level, type SizeLine, type Slope } from './scene'
+import { covered_mm, type Slope } from './cover'
+import { beside_mm, isUpright, type Level, type SizeLine } from './scene'
 import { betweenStretches_mm, offStretch_mm } from './shape'
 
 /** A leader from a dot at a slope, then level to the column; two points when it is level at once. */

@@ -2,7 +2,8 @@ import type { Point } from '../../geometry'
 import { floatsAt, type Places, placesOf, type Site } from './anchors'
 import type { Column } from './columns'
 import { type Leader, leaderCost, leaderTo, leastCost, type Look, meetsSizes } from './leaders'
-import { type Box, type Level, levelAt, type Picture, type Scene, sceneOf, type Slope } from './scene'
+import type { Slope } from './cover'
+import { type Box, type Level, levelAt, type Picture, type Scene, sceneOf } from './scene'
 import type { Shape } from './shape'
 
 /** A picture as a column sees it: with the column at its right. One to the left sees it in a mirror. */

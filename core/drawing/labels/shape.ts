@@ -3,6 +3,20 @@ import type { Point } from '../../geometry'
 /** A body on paper: outline and holes as flat coordinates, inside is what an odd number surrounds. */
 export type Shape = { readonly loops: readonly (readonly Point[])[] }
 
+/** A body and between which heights it lies. */
+export type Body = { readonly shape: Shape; readonly low: number; readonly high: number }
+
+/** A body with its heights. */
+export const bodyOf = (shape: Shape): Body => {
+  let [low, high] = [Infinity, -Infinity]
+  for (const loop of shape.loops)
+    for (const [, y] of loop) {
+      if (y < low) low = y
+      if (y > high) high = y
+    }
+  return { shape, low, high }
+}
+
 /** The stretches of a horizontal line inside a shape, left to right. */
 export const stretchesAt = (shape: Shape, y: number): readonly (readonly [number, number])[] => {
   const crossings: number[] = []

@@ -1,17 +1,16 @@
 import type { Point } from '../../geometry'
 import { noReach } from './cut-room'
+import { columnsOf, liftOf } from './label-columns'
 import { a3, a4, type Paper } from './paper'
 import {
   acrossOf,
   type Arrangement,
   type Attempt,
   belowOf,
-  columnsOf,
   gap_mm,
   heading_mm,
   isUpright,
   labels_mm,
-  liftOf,
   marginsAt,
   noteColumnOf,
   onPaper,
