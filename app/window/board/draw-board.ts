@@ -48,6 +48,7 @@ export const drawBoard = (
     mirrored: isMirrored,
     show: { sizes: false, numbers },
     ...(numbers && { columns: [columnOf(camera)] }),
+    ...(numbers && section.levels && { near: seenBy(camera) }),
     ...(kept && { kept }),
   })
   return { view, layout, ink: inkParts(view, language, before?.ink), px_mm: camera.px_mm }
@@ -56,6 +57,15 @@ export const drawBoard = (
 const windowOf = ({ toModel, width_px, height_px }: Camera): readonly [Point, Point] => {
   const [dx, dy] = [width_px * beyond, height_px * beyond]
   const [a, b] = [toModel([-dx, -dy]), toModel([width_px + dx, height_px + dy])]
+  return [
+    [Math.min(a[0], b[0]), Math.min(a[1], b[1])],
+    [Math.max(a[0], b[0]), Math.max(a[1], b[1])],
+  ]
+}
+
+/** What the board shows, clear of the numbers at its right edge. */
+const seenBy = ({ toModel, width_px, height_px }: Camera): readonly [Point, Point] => {
+  const [a, b] = [toModel([0, 0]), toModel([width_px - 90, height_px])]
   return [
     [Math.min(a[0], b[0]), Math.min(a[1], b[1])],
     [Math.max(a[0], b[0]), Math.max(a[1], b[1])],

@@ -39,6 +39,8 @@ export type SectionLook = {
   readonly show: { readonly sizes: boolean; readonly numbers: boolean }
   /** where numbers may stand, in paper mm of the sheet; absent: at the right of the window */
   readonly columns?: readonly Column[]
+  /** where ground and floor are pointed at; absent: anywhere in the window */
+  readonly near?: Window
   /** the slots of the layout before, while something moves */
   readonly kept?: Slots
   /** its temperature field, in the place of tints and hatches */
@@ -110,6 +112,7 @@ export const numberSection = (
     words: wordBoxes(sizes, look),
     lines: sizeLines(sizes, look),
     slope_deg: slopeAgainst(hatchAngles_deg(section, look)),
+    ...(look.near && { near: look.near }),
     ...(look.kept && { kept: look.kept }),
   })
 

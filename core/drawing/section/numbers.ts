@@ -20,6 +20,8 @@ export const drawNumbers = (
     readonly drawn: readonly ListedPart[]
     readonly hatchOf: (material: Id) => string
     readonly window: Window
+    /** where ground and floor are pointed at, which reach beyond any window; absent: anywhere in it */
+    readonly near?: Window
     readonly placement: Placement
     readonly scale: number
     readonly columns: readonly Column[]
@@ -33,10 +35,15 @@ export const drawNumbers = (
 ): { readonly marks: readonly ViewMark[]; readonly layout: Layout } => {
   const { toPaper, toModel } = on.placement
   const bodies = bodiesOf(section, on.hatchOf, on.window, toPaper)
+  const nearBodies = on.near ? bodiesOf(section, on.hatchOf, on.near, toPaper) : bodies
   const byPart = new Map(on.drawn.flatMap(part => part.of.map(of => [of, part] as const)))
   const lines = section.lines.map(it => ({ part: it.part, path: drawnPath(section, it, byPart, on.scale) }))
   const sites = parts
-    .map(part => siteOf(part, { seen: section.seen, lines }, bodies, on.window, toPaper))
+    .map(part =>
+      on.near && part.role === 'ground'
+        ? siteOf(part, { seen: [], lines }, nearBodies, on.near, toPaper)
+        : siteOf(part, { seen: section.seen, lines }, bodies, on.window, toPaper),
+    )
     .filter(isVisible)
   const solid = [...bodies.values()].flatMap(it => it.solid)
   const picture = { bodies: solid, words: on.words, lines: on.lines, slope_deg: on.slope_deg }
