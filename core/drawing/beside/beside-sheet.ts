@@ -101,10 +101,13 @@ const jointsOf = (
       const joint = enlarge(of, own.view, where, enlarged, rank)
       return joint ? [joint] : []
     })
-  const joints = jointsFrom(0)
-  const rank = Math.max(...joints.map(it => it.rank))
-  const alike = joints.every(it => it.rank === rank) ? joints : jointsFrom(rank)
-  return alike.length === pair.length && alike.every(it => it.rank === rank) ? alike : []
+  // until both stand at one rank: each round begins at a later one
+  for (let rank = 0; ;) {
+    const joints = jointsFrom(rank)
+    if (joints.length < pair.length) return []
+    if (joints.every(it => it.rank === joints[0]?.rank)) return joints
+    rank = Math.max(...joints.map(it => it.rank))
+  }
 }
 
 /** The values of the title block; names that are too long for it stand over the details alone. */

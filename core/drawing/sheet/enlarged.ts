@@ -23,11 +23,17 @@ export const jointLetter = 'X'
 /** An enlarged joint is at least so many times as large as in its main view. Ours. */
 const leastTimes = 2
 
-/** What is shown round a joint, in mm of the model, as much as has room. Ours. */
+/**
+ * What is shown round a joint, in mm of the model: as much as has room, first of the wall and the frame, then beyond the
+ * ends. Ours.
+ */
 const rounds: readonly Round[] = [
   { wall_mm: 30, frame_mm: 44, ends_mm: 12 },
-  { wall_mm: 20, frame_mm: 30, ends_mm: 9 },
-  { wall_mm: 12, frame_mm: 18, ends_mm: 6 },
+  { wall_mm: 30, frame_mm: 44, ends_mm: 5 },
+  { wall_mm: 20, frame_mm: 30, ends_mm: 12 },
+  { wall_mm: 20, frame_mm: 30, ends_mm: 5 },
+  { wall_mm: 12, frame_mm: 18, ends_mm: 12 },
+  { wall_mm: 12, frame_mm: 18, ends_mm: 5 },
   { wall_mm: 8, frame_mm: 12, ends_mm: 4 },
 ]
 
