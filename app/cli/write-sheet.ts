@@ -71,9 +71,11 @@ export const writeSheet = async (
   const heat = shows === 'heat' ? solvedPicture(heatQuestion(project, first, cuts[0].section)) : undefined
   if (heat && !heat.ok) return heat
   const joint = enlarged === undefined ? {} : { enlarged: enlargedOf(enlarged) }
-  if (typeof joint.enlarged === 'number' && (isSome(more) || heat))
+  if (typeof joint.enlarged === 'number' && (isSome(more) || isSolved))
     return refused({ at: '--enlarged', say: oneEnlarged })
-  const single = { ...options, ...joint, ...(heat && { heat: heat.value }) }
+  // what is said of water stands under the heading, where an enlarged joint would move its cut to
+  const once = shows === 'vapour' ? ({ enlarged: 'none' } as const) : joint
+  const single = { ...options, ...once, ...(heat && { heat: heat.value }) }
   const scales = isSome(more)
     ? asked.paper === 'A4'
       ? []
