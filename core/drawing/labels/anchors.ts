@@ -33,7 +33,7 @@ const anchorsOf = (site: Site): readonly Point[] => {
 }
 
 /** Places nearer to each other than this are one. Ours. */
-const same_mm = 2
+const same_mm = 1.5
 
 /** The first of places that are one. */
 const apart = (places: readonly Point[]): readonly Point[] => {

@@ -2,7 +2,7 @@ import type { Point } from '../../geometry'
 import { callout } from '../style/spacing'
 import { covered_mm, type Slope } from './cover'
 import { beside_mm, isUpright, type Level, type SizeLine } from './scene'
-import { betweenStretches_mm, offStretch_mm } from './shape'
+import { betweenStretches_mm, doCross, offStretch_mm } from './shape'
 
 /** A leader from a dot at a slope, then level to the column; two points when it is level at once. */
 export type Leader = {
@@ -145,14 +145,19 @@ export const conflictOf = (a: Leader, b: Leader): number => {
       const r = b.path[j]
       const s = b.path[j + 1]
       if (!p || !q || !r || !s || areFar(p, q, r, s)) continue
+      if (doCross(p, q, r, s) || doOverlap(p, q, r, s)) return crossing
       const between = betweenStretches_mm(p, q, r, s)
-      if (between === 0) return crossing
       if (between < touching_mm) touch = true
       near = near || between < callout.apart_mm
     }
   if (touch) return touching
   return near || isNearDot(a, b) || isNearDot(b, a) ? 1 : 0
 }
+
+/** Whether two stretches that set out from one dot run one over the other. */
+const doOverlap = (p: Point, q: Point, r: Point, s: Point): boolean =>
+  Math.hypot(p[0] - r[0], p[1] - r[1]) < touching_mm &&
+  Math.min(offStretch_mm(q, r, s), offStretch_mm(s, p, q)) < touching_mm
 
 /** Leaders nearer than this read as one line. Ours. */
 const touching_mm = 0.4

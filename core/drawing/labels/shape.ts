@@ -91,20 +91,19 @@ const offStretch_mm2 = (at: Point, from: Point, to: Point): number => {
   return x * x + y * y
 }
 
-/** How near two stretches come to each other: 0 where they cross. */
+/** How near two stretches come to each other that do not cross. */
 export const betweenStretches_mm = (a: Point, b: Point, c: Point, d: Point): number =>
-  doCross(a, b, c, d)
-    ? 0
-    : Math.sqrt(
-        Math.min(
-          offStretch_mm2(a, c, d),
-          offStretch_mm2(b, c, d),
-          offStretch_mm2(c, a, b),
-          offStretch_mm2(d, a, b),
-        ),
-      )
+  Math.sqrt(
+    Math.min(
+      offStretch_mm2(a, c, d),
+      offStretch_mm2(b, c, d),
+      offStretch_mm2(c, a, b),
+      offStretch_mm2(d, a, b),
+    ),
+  )
 
-const doCross = (a: Point, b: Point, c: Point, d: Point): boolean =>
+/** Whether two stretches cross; such as only touch do not. */
+export const doCross = (a: Point, b: Point, c: Point, d: Point): boolean =>
   sideOf(a, b, c) * sideOf(a, b, d) < 0 && sideOf(c, d, a) * sideOf(c, d, b) < 0
 
 const sideOf = (a: Point, b: Point, at: Point): number =>
