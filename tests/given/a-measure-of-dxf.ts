@@ -81,30 +81,24 @@ export const dxfFaults = (read: ReadDxf, drawing: Drawing): readonly string[] =>
       const [, height = 0, seen = 1] = read.viewports[at] ?? []
       return Math.abs(height / seen - it.scale) < 1e-6 ? [] : [`scale ${height / seen}`]
     }),
-    ...views.flatMap((it, at) => (it.enlarged ? enlargedFaults(it, views[at - 1] ?? it, at, read, paper) : [])),
+    ...views.flatMap((it, at) => (it.enlarged ? enlargedFaults(it, views[at - 1] ?? it, at, read) : [])),
+    ...onPaperFaults(views.filter(it => it.enlarged), read, paper),
   ] // prettier-ignore
 }
 
 /**
- * What is wrong with a view that is enlarged: its viewport must show the same place of the model as its main view, with
- * outlines alone, and its sizes and numbers must stand on the sheet, true to the model.
+ * What is wrong with a viewport that shows something enlarged: it must show the same place of the model as that of its main
+ * view, and of that the outlines alone.
  */
-const enlargedFaults = (
-  view: View,
-  main: View,
-  at: number,
-  read: ReadDxf,
-  paper: Readonly<Record<string, number>>,
-): readonly string[] => {
-  const sizes = ofKind(view.marks, 'dimension')
+const enlargedFaults = (view: View, main: View, at: number, read: ReadDxf): readonly string[] => {
   const [width = 0, height = 0, , x = 0, y = 0, seenX = 0, seenY = 0] = read.viewports[at] ?? []
+  const [, , , mainX = 0, mainY = 0, mainSeenX = 0, mainSeenY = 0] = read.viewports[at - 1] ?? []
   const [low, high] = view.window
   const middle = [(low[0] + high[0]) / 2, (low[1] + high[1]) / 2] as const
-  const toMain = placeView(main).toPaper
-  const [there, origin, here] = [toMain(middle), toMain([0, 0]), placeView(view).toPaper(middle)]
+  const [there, here] = [placeView(main).toPaper(middle), placeView(view).toPaper(middle)]
   const off = Math.max(
-    Math.abs((there[0] - origin[0]) / main.scale - seenX),
-    Math.abs((there[1] - origin[1]) / main.scale - seenY),
+    Math.abs(mainSeenX + (there[0] - mainX) / main.scale - seenX),
+    Math.abs(mainSeenY + (there[1] - mainY) / main.scale - seenY),
     Math.abs(here[0] - x),
     Math.abs(here[1] - y),
     ...sizeOnPaper_mm(view).map((it, axis) => Math.abs(it - ([width, height][axis] ?? 0))),
@@ -112,20 +106,40 @@ const enlargedFaults = (
   const frozen = read.frozen[at] ?? []
   const shown = ['JW-FABRIC-CUT', 'JW-PARTS-CUT', 'JW-PARTS-CUT-SMALL'].filter(it => frozen.includes(it))
   const hidden = ['JW-HATCH', 'JW-TINT', 'JW-SIZES', 'JW-NUMBERS-LEADER'].filter(it => !frozen.includes(it))
-  const untrue = read.onPaper.filter(
-    ({ measures, long, times }) =>
-      Math.abs(long * times - measures) > 1e-5 || Math.abs(times - 1 / view.scale) > 1e-6,
-  )
-  const lengths = sizes.map(it => Math.hypot(it.to[0] - it.from[0], it.to[1] - it.from[1]))
   return [
     ...(off < 1e-5 ? [] : [`enlarged off by ${off}`]),
     ...shown.map(it => `${it} not shown enlarged`),
     ...hidden.map(it => `${it} shown enlarged`),
-    ...untrue.map(it => `size on the sheet ${it.long}`),
-    ...(read.onPaper.every((it, of) => Math.abs(it.measures - (lengths[of] ?? 0)) < 1e-5) ? [] : ['lengths']),
-    ...(paper['JW-SIZES DIMENSION'] === sizes.length ? [] : ['sizes on the sheet']),
-    ...(paper['JW-NUMBERS-LEADER LEADER'] === ofKind(view.marks, 'leader').length ? [] : ['numbers on the sheet']),
-  ] // prettier-ignore
+  ]
+}
+
+/** What is wrong with sizes and numbers of enlarged views: they stand on the sheet, true to the model. */
+const onPaperFaults = (
+  enlarged: readonly View[],
+  read: ReadDxf,
+  paper: Readonly<Record<string, number>>,
+): readonly string[] => {
+  const sizes = enlarged.flatMap(({ marks, scale }) =>
+    ofKind(marks, 'dimension').map(it => ({
+      length: Math.hypot(it.to[0] - it.from[0], it.to[1] - it.from[1]),
+      times: 1 / scale,
+    })),
+  )
+  const untrue = sizes.flatMap(({ length, times }, at) => {
+    const found = read.onPaper[at]
+    const isTrue =
+      found !== undefined &&
+      Math.abs(found.times - times) < 1e-6 &&
+      Math.abs(found.long * found.times - length) < 1e-5 &&
+      Math.abs(found.measures - length) < 1e-5
+    return isTrue ? [] : [`size on the sheet ${length}`]
+  })
+  const leaders = enlarged.flatMap(it => ofKind(it.marks, 'leader')).length
+  return [
+    ...untrue,
+    ...((paper['JW-SIZES DIMENSION'] ?? 0) === sizes.length ? [] : ['sizes on the sheet']),
+    ...((paper['JW-NUMBERS-LEADER LEADER'] ?? 0) === leaders ? [] : ['numbers on the sheet']),
+  ]
 }
 
 /** The box round the polylines of model space as another program reads them. */

@@ -22,6 +22,11 @@ def parts_of(layout):
     return areas, materials
 
 
+def in_order(layout):
+    """Viewports by their numbers: those that lie over others stand behind them in the file."""
+    return sorted(layout.query("VIEWPORT"), key=lambda v: v.dxf.id)
+
+
 def tell(path):
     doc = ezdxf.readfile(path)
     audit = doc.audit()
@@ -60,7 +65,7 @@ def tell(path):
                 "frozen": [
                     [doc.entitydb[it].dxf.name if it in doc.entitydb else it for it in v.frozen_layers]
                     for layout in doc.layouts
-                    for v in layout.query("VIEWPORT")
+                    for v in in_order(layout)
                     if v.dxf.id > 1
                 ],
                 "numbers": [decoded(m.plain_text()) for m in model.query("MTEXT")],
@@ -75,7 +80,7 @@ def tell(path):
                     [v.dxf.width, v.dxf.height, v.dxf.view_height, v.dxf.center.x, v.dxf.center.y]
                     + list(v.dxf.view_center_point)[:2]
                     for layout in doc.layouts
-                    for v in layout.query("VIEWPORT")
+                    for v in in_order(layout)
                     if v.dxf.id > 1
                 ],
                 "lowest": [min(p[0] for p in outlines), min(p[1] for p in outlines)] if outlines else [],
