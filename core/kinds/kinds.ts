@@ -7,7 +7,7 @@ export const sideName: Readonly<Record<Side, Words>> = {
   head: words('head', 'Sturz'),
   left: words('left jamb', 'linke Leibung'),
   right: words('right jamb', 'rechte Leibung'),
-  sill: words('sill', 'Fensterbank'),
+  sill: words('sill', 'Brüstung'),
 }
 
 /** The three seal planes, from inside to outside. */
