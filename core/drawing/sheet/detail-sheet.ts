@@ -121,7 +121,7 @@ const labelledSheet = (
     language,
     palette: options.palette,
     title: titleOf(project, place, language),
-    says: saysOf(title, look.parts, language),
+    says: saysOf(title, look.parts, language, joint),
     materials: materialsOf(project, section),
     marks: [
       seen,

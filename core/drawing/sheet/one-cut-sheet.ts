@@ -81,7 +81,7 @@ export const oneCutSheet = (
     language,
     palette: options.palette,
     title: titleOf(project, place, language),
-    says: saysOf(title, plan.parts, language),
+    says: saysOf(title, plan.parts, language, joint),
     materials: materialsOf(project, section),
     marks: [
       ...drawn.map(({ view }) => (joint ? { ...view, marks: [...view.marks, ...joint.ring] } : view)),

@@ -7,7 +7,7 @@ import type { HeatPicture } from '../heat/picture'
 import type { Palette } from '../mark'
 import type { ListedPart } from '../section/listed-part'
 import type { LengthUnit } from '../sizes/lengths'
-import { headingOf } from './headings'
+import { headingOf, scaleWords } from './headings'
 import type { TitleField } from './title-block'
 
 /** What a sheet says beyond the model: nothing of it is read from a clock or guessed. */
@@ -49,5 +49,12 @@ export const titleOf = (project: Project, place: ZonePlace, language: Language):
   `${headingOf(project, place)[language]}, ${openingOf(project, place.opening).name}`
 
 /** What a sheet says to who cannot see it. */
-export const saysOf = (title: string, parts: readonly ListedPart[], language: Language): string =>
-  `${title}. ${filled(words('Parts from outside to inside: {0}.', 'Bauteile von außen nach innen: {0}.'), parts.map(it => `${it.number} ${it.name[language]}`).join('; '))[language]}`
+export const saysOf = (
+  title: string,
+  parts: readonly ListedPart[],
+  language: Language,
+  joint?: { readonly scale: number },
+): string =>
+  `${title}. ${filled(words('Parts from outside to inside: {0}.', 'Bauteile von außen nach innen: {0}.'), parts.map(it => `${it.number} ${it.name[language]}`).join('; '))[language]}${joint ? ` ${filled(jointSays, scaleWords(joint.scale))[language]}` : ''}`
+
+const jointSays = words('The joint once more, enlarged, at {0}.', 'Die Fuge noch einmal, vergrößert, in {0}.')

@@ -52,6 +52,11 @@ describe('a joint that is drawn once more', () => {
     expect(ofKind(main.marks, 'text').map(it => it.words)).toEqual(['X'])
   })
 
+  it('is told to who cannot see it', () => {
+    const [, enlarged] = pairOn(thick)
+    expect(thick.says).toContain(`The joint once more, enlarged, at 1:${1 / enlarged.scale}.`)
+  })
+
   it('says the same range for the width of the joint, and the depths of its seals add up to its depth', () => {
     const [main, enlarged] = pairOn(thick)
     const [width, ...depths] = ofKind(enlarged.marks, 'dimension')
