@@ -1,5 +1,5 @@
-import { openingOf, type PinnedPhoto, type Project } from '../../detail'
-import { sideName } from '../../kinds'
+import { openingOf, type PinnedPhoto, type Project, sideNameAt } from '../../detail'
+import type { Side } from '../../kinds'
 import { writeQuantity } from '../../units'
 import { filled, type Language, words } from '../../words'
 import type { Piece } from './pages'
@@ -24,7 +24,7 @@ export const photoPieces = (project: Project, language: Language): readonly Piec
           rowPiece({
             label: filled(words('Photo {0}', 'Foto {0}'), at + 1)[language],
             labelWidth_mm: 18,
-            text: saidOf(it, language),
+            text: saidOf(it, side => sideNameAt(project, id, side)[language], language),
           }),
         ),
       ]
@@ -32,9 +32,13 @@ export const photoPieces = (project: Project, language: Language): readonly Piec
   ]
 }
 
-const saidOf = ({ side, at_mm, date, note, photo }: PinnedPhoto, language: Language): string =>
+const saidOf = (
+  { side, at_mm, date, note, photo }: PinnedPhoto,
+  nameOf: (side: Side) => string,
+  language: Language,
+): string =>
   [
-    side ? sideName[side][language] : words('whole opening', 'ganze Öffnung')[language],
+    side ? nameOf(side) : words('whole opening', 'ganze Öffnung')[language],
     at_mm === undefined ? '' : writeQuantity(at_mm, 'mm', language),
     date ?? '',
     note,
