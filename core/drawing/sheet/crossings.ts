@@ -1,4 +1,5 @@
 import type { Point } from '../../geometry'
+import { doCross } from '../labels/shape'
 
 /** How many pairs of some lines cross each other. */
 export const crossings = (lines: readonly (readonly Point[])[]): number => {
@@ -12,10 +13,3 @@ export const crossings = (lines: readonly (readonly Point[])[]): number => {
     0,
   )
 }
-
-const doCross = (a: Point, b: Point, c: Point, d: Point): boolean =>
-  sideOf(a, b, c) * sideOf(a, b, d) < 0 && sideOf(c, d, a) * sideOf(c, d, b) < 0
-
-/** On which side of a line a place lies: left is above zero. */
-const sideOf = ([ax, ay]: Point, [bx, by]: Point, [x, y]: Point): number =>
-  (bx - ax) * (y - ay) - (by - ay) * (x - ax)
