@@ -66,9 +66,11 @@ export const newPointing = ({ board, readings, settings, notes }: Desk, at: Poin
   let press: Press | undefined
   const inFrame = oneAFrame()
 
+  /** Where the board lies, as long as something is held on it: it does not move then, and asking would lay out the window. */
+  let edge: DOMRect | undefined
   const pointOf = (event: PointerEvent | WheelEvent): Px => {
-    const edge = at.box()?.getBoundingClientRect()
-    return [event.clientX - (edge?.left ?? 0), event.clientY - (edge?.top ?? 0)]
+    const { left, top } = edge ?? at.box()?.getBoundingClientRect() ?? { left: 0, top: 0 }
+    return [event.clientX - left, event.clientY - top]
   }
   const listedAt = (place: Px): Id | undefined => {
     const body = at.partAt(place)
@@ -88,6 +90,7 @@ export const newPointing = ({ board, readings, settings, notes }: Desk, at: Poin
   }
   const up = (): void => {
     inFrame(undefined)
+    edge = undefined
     if (hand.hold) notes.announce(heldWords(hand.hold))
     hand.let()
     press = undefined
@@ -112,6 +115,7 @@ export const newPointing = ({ board, readings, settings, notes }: Desk, at: Poin
       event.stopPropagation()
       if (grip.isLocked) return
       at.box()?.setPointerCapture(event.pointerId)
+      edge = at.box()?.getBoundingClientRect()
       hand.take(grip, pointOf(event))
     },
     down: event => {
@@ -119,6 +123,7 @@ export const newPointing = ({ board, readings, settings, notes }: Desk, at: Poin
       if (!isPan && event.button !== 0) return
       if (isPan) event.preventDefault()
       at.box()?.setPointerCapture(event.pointerId)
+      edge = at.box()?.getBoundingClientRect()
       const place = pointOf(event)
       const [x, y] = at.camera().at
       press = { at: place, isPan, from: [x, y], part: isPan ? undefined : listedAt(place) }
@@ -182,6 +187,7 @@ export const newPointing = ({ board, readings, settings, notes }: Desk, at: Poin
       if (event.key === 'Enter') up()
       else if (event.key === 'Escape') {
         hand.abandon()
+        edge = undefined
         press = undefined
       } else if (!hand.type(event.key)) return
       event.preventDefault()
