@@ -131,6 +131,7 @@ const labelledSheet = (
       ...head,
       ...(joint ? joint.heading : []),
       ...sideWords(seen, [...head, ...labels, ...levels, ...noted, ...key], language, {
+        room: wordsRoomOn(on),
         kept: [...notesBoxes(on), ...main.columns, ...(joint ? [joint.box] : [])],
       }),
       ...key,
@@ -199,7 +200,7 @@ const withJoint = (project: Project, place: ZonePlace, section: Section, planned
       { section, look: plan.bare, letter: jointLetter },
       drawn.view,
       {
-        room: roomOn(on),
+        room: wordsRoomOn(on),
         marks: [drawn.view, ...labels, ...noted, ...key, ...levels],
         kept: notesBoxes(on),
       },
@@ -214,6 +215,12 @@ const withJoint = (project: Project, place: ZonePlace, section: Section, planned
 const roomOn = ({ paper, legend }: Arrangement): Box => {
   const [[x0], [x1, y1]] = paper.frame
   return [[x0, legend.at[1] + pad_mm], [x1, y1 - heading_mm]] // prettier-ignore
+}
+
+/** The same for words, which stand off the frame. */
+const wordsRoomOn = (on: Arrangement): Box => {
+  const [[x0, y0], [x1, y1]] = roomOn(on)
+  return [[x0 + pad_mm, y0], [x1 - pad_mm, y1]] // prettier-ignore
 }
 
 /** The column of notes beside a view, down to the line below it: no other words stand among them. */

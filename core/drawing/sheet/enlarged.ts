@@ -2,7 +2,7 @@ import type { Mark, View, ViewMark } from '../mark'
 import { placeView } from '../place-view'
 import { jointBox, jointWindow, type Round } from '../section/joint-window'
 import { enlargedBlock, type Enlarging } from './enlarged-block'
-import { freePlace, takenIn, windowOn } from './free-room'
+import { freePlace, takenIn, windowOn, wordsIn } from './free-room'
 import { ringBox, ringOn } from './ring'
 import type { Box } from './side-words'
 
@@ -75,6 +75,7 @@ export const enlarge = (
     (joint.low[0] + joint.high[0]) / 2,
     (joint.low[1] + joint.high[1]) / 2,
   ])
+  const words = wordsIn(marks)
   const free = takenIn(room, marks, [...kept, windowOn(main)])
   const tries = scales.flatMap(scale => rounds.map(round => ({ scale, round })))
   for (const [rank, { scale, round }] of tries.entries()) {
@@ -88,7 +89,7 @@ export const enlarge = (
     const ring = ringBox(main, block.window)
     const around = takenIn(room, marks, [...kept, box, ring])
     const { view, heading } = drawn
-    return { scale, rank, box, view, heading, ring: ringOn(main, ring, of.letter, around) }
+    return { scale, rank, box, view, heading, ring: ringOn(main, ring, of.letter, { taken: around, words }) }
   }
   return undefined
 }

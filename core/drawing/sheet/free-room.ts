@@ -44,6 +44,16 @@ export const takenIn = (room: Box, marks: readonly Mark[], kept: readonly Box[] 
   }
 }
 
+/** Boxes round the words of some marks, those of sizes and the circles of numbers among them. */
+export const wordsIn = (marks: readonly Mark[]): readonly Box[] =>
+  marks
+    .flatMap(it => (it.kind === 'view' ? flatten(it) : [it]))
+    .flatMap(it => {
+      if (it.kind === 'text') return boxesOf(it)
+      if (it.kind === 'dimension') return boxesOf(it).slice(0, 1)
+      return it.kind === 'leader' ? boxesOf(it).slice(-1) : []
+    })
+
 /** The window of a view on the sheet. */
 export const windowOn = (view: View): Box => {
   const [width, height] = sizeOnPaper_mm(view)

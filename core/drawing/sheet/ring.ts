@@ -5,7 +5,7 @@ import type { Window } from '../section/clip'
 import { heights, textWidth_mm } from '../text/lettering'
 import type { Taken } from './free-room'
 import { text } from './marks'
-import type { Box } from './side-words'
+import { type Box, meet, stepsAlong } from './side-words'
 
 /** A ring on a main view has round corners of this radius: nothing that is built looks so. Ours. */
 const corner_mm = 2.2
@@ -42,9 +42,19 @@ export const ringBox = (main: View, window: Window): Box => {
   ]
 }
 
-/** A thin line round what is enlarged, with its letter beside it where there is paper, joined to it by a line. */
-export const ringOn = (main: View, [low, high]: Box, letter: string, taken: Taken): readonly ViewMark[] => {
+/**
+ * A thin line round what is enlarged, with its letter beside it where there is paper, joined to it by a line that runs
+ * through no words.
+ */
+export const ringOn = (
+  main: View,
+  [low, high]: Box,
+  letter: string,
+  { taken, words }: { readonly taken: Taken; readonly words: readonly Box[] },
+): readonly ViewMark[] => {
   const { toModel } = placeView(main)
+  const strikes = (from: Point, to: Point) =>
+    stepsAlong(from, to).some(step => words.some(box => meet(step, box)))
   const [wide, tall] = [textWidth_mm(letter, heights.subtitle_mm, true), heights.subtitle_mm]
   let best: { readonly at: Point; readonly from: Point; readonly to: Point } | undefined
   let least = Infinity
@@ -64,6 +74,7 @@ export const ringOn = (main: View, [low, high]: Box, letter: string, taken: Take
         middle[0] + (from[0] - middle[0]) * Math.min(1, off),
         middle[1] + (from[1] - middle[1]) * Math.min(1, off),
       ]
+      if (strikes(from, to)) continue
       ;[best, least] = [{ at: [x, y], from, to }, away]
     }
   const ring = ringRound(low, high, toModel)
