@@ -37,8 +37,8 @@ export type Issued = Choices & {
 
 /**
  * Sheets of every sample: each of its zones, head, jamb and sill together, and the check report. Languages, inks, papers
- * and units are spread over them so that each value and each pair of values occurs: all combinations would be 16 times
- * as many and find what these find. `EVERY_SHEET=de` tries all inks and papers of a language, as before a release.
+ * and units are spread over them so that each value and each pair of values occurs, and the tight ones come besides.
+ * `EVERY_SHEET=1` tries every zone in each language and ink on each paper: 8 times as many, as before a release.
  */
 export const issuedSheets = (): readonly Issued[] =>
   samples
@@ -46,7 +46,7 @@ export const issuedSheets = (): readonly Issued[] =>
       const report = check(sample.project)
       return [
         ...zoneSheets(sample, at, report),
-        ...tallHeads(sample, report),
+        ...tightSheets(sample, report),
         ...cutSheets(sample, at),
         ...reports(sample, at, report),
       ]
@@ -59,16 +59,13 @@ const papers = ['A4', 'A3'] as const
 const units = ['mm', 'inch'] as const
 const nth = <T>(of: readonly [T, T], at: number): T => of[at % 2 === 0 ? 0 : 1]
 
-/** A language of which all sheets are tried; none: those that are spread over the choices. */
-const every = languages.find(it => it === process.env.EVERY_SHEET)
-
 type Spread = Pick<Choices, 'language' | 'palette' | 'paper' | 'unit'>
 
-/** The choices for a zone: one of all, or every ink and paper. */
+/** The choices for a zone: one of all, or every language, ink and paper. */
 const choicesOf = (k: number, at: number): readonly Spread[] => {
   const half = Math.floor(k / 2)
   const unit = nth(units, k === (at + Math.floor(at / 4)) % 4 ? 1 : 0)
-  if (every === undefined)
+  if (process.env.EVERY_SHEET !== '1')
     return [
       {
         language: nth(languages, k + at),
@@ -77,7 +74,9 @@ const choicesOf = (k: number, at: number): readonly Spread[] => {
         unit,
       },
     ]
-  return palettes.flatMap(palette => papers.map(paper => ({ language: every, palette, paper, unit })))
+  return languages.flatMap(language =>
+    palettes.flatMap(palette => papers.map(paper => ({ language, palette, paper, unit }))),
+  )
 }
 
 const zoneSheets = ({ file, project }: Sample, at: number, report: Report): readonly Issued[] =>
@@ -108,22 +107,23 @@ const zoneSheet = (
     } // prettier-ignore
 }
 
-/** Heads with more and taller labels than others, on the small sheet and in the language whose words are longest. */
-const tallest = ['timber-wall', 'unheld-head']
+/** Small sheets with little room to spare, in which labels, sizes or the words inside and outside have met something before. */
+const tight = [
+  ['timber-wall', 'head', 'de', 'mm'],
+  ['unheld-head', 'head', 'de', 'mm'],
+  ['on-consoles', 'head', 'en', 'mm'],
+  ['soft-flank', 'right', 'en', 'inch'],
+  ['facing-leaf', 'left', 'de', 'inch'],
+] as const
 
-const tallHeads = ({ file, project }: Sample, report: Report): readonly Issued[] =>
-  zonesOf(project)
-    .filter(it => tallest.includes(file) && it.side === 'head')
-    .map((place): Issued => {
-      const { planned_mm } = jointBand(project, place.opening, place.side, place.zone.id)
-      const section = cutSection(project, place, { state: 'planned', width_mm: planned_mm })
-      const how = { language: 'de', palette: 'black', unit: 'mm', paper: 'A4' } as const
-      return {
-        of: 'zone', sample: file, side: place.side, ...how, project, place,
-        name: `${file}, ${place.side}, de, black, A4, mm`,
-        drawings: detailSheets(project, place, section, { ...how, report, sheet: '1 / 1' }),
-      } // prettier-ignore
-    })
+const tightSheets = ({ file, project }: Sample, report: Report): readonly Issued[] =>
+  zonesOf(project).flatMap((place, k) =>
+    tight
+      .filter(([of, side]) => of === file && side === place.side)
+      .map(([, , language, unit]) =>
+        zoneSheet({ file, project, place, k, report }, { language, palette: 'black', paper: 'A4', unit }),
+      ),
+  )
 
 const cutSheets = ({ file, project }: Sample, at: number): readonly Issued[] =>
   languages.map((language, k): Issued => {

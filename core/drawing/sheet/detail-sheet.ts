@@ -200,7 +200,7 @@ const withJoint = (project: Project, place: ZonePlace, section: Section, planned
       { section, look: plan.bare, letter: jointLetter },
       drawn.view,
       {
-        room: wordsRoomOn(on),
+        room: roomOn(on),
         marks: [drawn.view, ...labels, ...noted, ...key, ...levels],
         kept: notesBoxes(on),
       },
