@@ -2,7 +2,7 @@ import type { Point } from '../../geometry'
 import type { Mark } from '../mark'
 import { type CutBlock, cutBlocks } from '../sheet/cut-block'
 import { line } from '../sheet/marks'
-import { a3 } from '../sheet/paper'
+import { pad_mm, a3 } from '../sheet/paper'
 import type { SheetOptions } from '../sheet/sheet-options'
 import type { Box } from '../sheet/side-words'
 import { listedParts } from '../section/listed-parts'
@@ -19,7 +19,6 @@ export type BesideOptions = Omit<SheetOptions, 'report' | 'paper' | 'heat'> & {
 
 /** ISO 5455, reported. */
 export const scales = [0.5, 0.2, 0.1] as const
-export const pad_mm = 3
 const heading_mm = 17
 /** The name of a detail with the line below it. */
 const name_mm = 10.5

@@ -7,9 +7,9 @@ import {
   type LabelColumn,
   marginsAt,
   onPaper,
-  pad_mm,
   type Wanted,
 } from './room'
+import { pad_mm } from './paper'
 
 /** Between the frame and what stands outermost; from the top of the frame to the highest circle, below the heading. Ours. */
 const side_mm = 2

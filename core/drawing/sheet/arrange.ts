@@ -1,7 +1,7 @@
 import type { Point } from '../../geometry'
 import { noReach } from './cut-room'
 import { columnsOf, liftOf } from './label-columns'
-import { a3, a4, type Paper } from './paper'
+import { pad_mm, a3, a4, type Paper } from './paper'
 import {
   acrossOf,
   type Arrangement,
@@ -14,7 +14,6 @@ import {
   marginsAt,
   noteColumnOf,
   onPaper,
-  pad_mm,
   type Wanted,
 } from './room'
 

@@ -8,18 +8,11 @@ import type { Cut } from './cut-block'
 import { checkRuler, scaleBar, scaleBarLength_mm, sheetFrame } from './frame'
 import { blockMarks, headingMarks, scaleWords, unitWords } from './headings'
 import { keyElevation } from './key-elevation'
-import {
-  arrangedFirst,
-  fitsAt,
-  isUpright,
-  listedPaper,
-  listedPlan,
-  pad_mm,
-  revisionRows,
-} from './listed-sheet'
+import { arrangedFirst, fitsAt, isUpright, listedPaper, listedPlan, revisionRows } from './listed-sheet'
 import { planesOf } from './parts-list'
 import { materialsOf, type SheetOptions } from './sheet-options'
 import { titleValuesOf, type TitleValues } from './title-values'
+import { pad_mm } from './paper'
 
 const scales = [0.5, 0.2, 0.1] as const
 /**

@@ -15,7 +15,7 @@ import { arrangedAtEnd, arrangedOver } from './arrange-over'
 import { besideOf, reachOf } from './cut-room'
 import { keyElevation, keySize_mm } from './key-elevation'
 import type { Paper } from './paper'
-import { type Arrangement, heading_mm, type LabelColumn, pad_mm, type Reach, type Wanted } from './room'
+import { type Arrangement, heading_mm, type LabelColumn, type Reach, type Wanted } from './room'
 import { crossings } from './crossings'
 import { type Enlarged, enlarge, isEnlarged, jointLetter } from './enlarged'
 import { checkRuler, sheetFrame } from './frame'
@@ -29,6 +29,7 @@ import { oneCutScales, oneCutSheet } from './one-cut-sheet'
 import { levelAt, levelMarks, levelReach_mm, levelTakes_mm } from './level-mark'
 import { listsSheet } from './lists-sheet'
 import { materialsOf, saysOf, type SheetOptions, titleOf } from './sheet-options'
+import { pad_mm } from './paper'
 
 /** The first sheet of one zone: `detailSheets` without the second that it may have. */
 export const detailSheet = (

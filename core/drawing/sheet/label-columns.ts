@@ -7,9 +7,9 @@ import {
   type LabelColumn,
   marginsAt,
   onPaper,
-  pad_mm,
   type Wanted,
 } from './room'
+import { pad_mm } from './paper'
 
 /** The columns of circles, as high as they may reach. `notes_mm` is what notes take of the foot of a column. */
 export const columnsOf = (

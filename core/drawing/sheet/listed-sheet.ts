@@ -13,7 +13,7 @@ import { blockHeight_mm } from './headings'
 import { type LegendEntry, legendOf } from './legend'
 import { levelAt } from './level-mark'
 import { openItems } from './open-items'
-import { a3, titleBlock_mm } from './paper'
+import { pad_mm, a3, titleBlock_mm } from './paper'
 import { couldFit, placeBlocks, type PlacedBlocks, type Region } from './place-blocks'
 import type { SheetOptions } from './sheet-options'
 import { assumedAtAll } from './sheet-notes'
@@ -21,7 +21,6 @@ import { assumedAtAll } from './sheet-notes'
 /** The paper of a sheet with lists, and the rows of its revision table that are left to write on. */
 export const listedPaper = a3
 export const revisionRows = 2
-export const pad_mm = 3
 const heading_mm = 16
 
 /** Widths of the column of lists that are tried; a narrower one leaves more room for thick walls. Ours. */

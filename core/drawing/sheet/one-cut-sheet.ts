@@ -14,10 +14,9 @@ import {
   type ListedPlan,
   listedPaper,
   listedPlan,
-  pad_mm,
   revisionRows,
 } from './listed-sheet'
-import { titleBlock_mm } from './paper'
+import { pad_mm, titleBlock_mm } from './paper'
 import { heading_mm } from './room'
 import { materialsOf, saysOf, type SheetOptions, titleOf } from './sheet-options'
 

@@ -28,3 +28,6 @@ export const a3: Paper = {
 
 /** The title block stands in the lower right corner and fills the width of an A4 frame (ISO 7200, from memory). */
 export const titleBlock_mm: Point = [180, 40]
+
+/** Between the frame of a sheet and what stands in it. Ours. */
+export const pad_mm = 3

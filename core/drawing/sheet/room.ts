@@ -2,7 +2,7 @@ import type { Point } from '../../geometry'
 import type { View } from '../mark'
 import type { Window } from '../section/clip'
 import { sizing } from '../style/spacing'
-import { type Paper, titleBlock_mm } from './paper'
+import { pad_mm, type Paper, titleBlock_mm } from './paper'
 
 /** A column of circles, and the width of the words beside them. Paper mm. */
 export type LabelColumn = {
@@ -83,8 +83,6 @@ export type Attempt = {
   readonly sides?: 'both' | 'one'
 }
 
-/** Between the frame and what stands in it. */
-export const pad_mm = 3
 /** Between the frame and the outermost chain or label. */
 const side_mm = 2
 /** What the heading takes of the height. */

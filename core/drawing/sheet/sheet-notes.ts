@@ -4,7 +4,7 @@ import { filled, type Language, type Words, words } from '../../words'
 import type { Report } from '../../rules'
 import type { Mark } from '../mark'
 import type { LengthUnit } from '../sizes/lengths'
-import { type Arrangement, gap_mm, pad_mm } from './room'
+import { type Arrangement, gap_mm } from './room'
 import { assumedAt, firstOf } from './assumed'
 import { line } from './marks'
 import { openByVerdict, openItems } from './open-items'
@@ -17,6 +17,7 @@ import {
   type Notes,
   notesHeight_mm,
 } from './notes'
+import { pad_mm } from './paper'
 
 /** Between notes that stand in a column. Ours. */
 const besideGap_mm = 1.6
